@@ -100,3 +100,12 @@ func holds(outline floor.Outline, p floor.Point) bool {
 }
 
 func sortFloats(x []float64) { slices.Sort(x) }
+
+// signedArea is a ring's area, m², above zero when it runs counter-clockwise.
+func signedArea(ring floor.Ring) float64 {
+	sum := 0.0
+	for i, p := range ring {
+		sum += turn(ring[0], p, ring[(i+1)%len(ring)]) / 2
+	}
+	return sum
+}
