@@ -5,6 +5,7 @@ go 1.26.8
 require github.com/stretchr/testify v1.12.1
 
 require (
+	github.com/arran4/golang-ical v0.3.4 // indirect
 	github.com/expr-lang/expr v1.17.8 // indirect
 	github.com/hack-pad/go-indexeddb v0.3.2 // indirect
 	github.com/hack-pad/safejs v0.1.0 // indirect

@@ -1,0 +1,60 @@
+// The run sheet's calendar file read back by a general-purpose iCalendar library (github.com/arran4/golang-ical).
+package reference
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	ics "github.com/arran4/golang-ical"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"lowspot/engine/pour"
+)
+
+func TestTheCalendarFileReadsBackWhole(t *testing.T) {
+	steps := []pour.Step{
+		{ID: "patch", Title: "Patch holes; fill seams, twice", Who: "Ann", Work: 5400, Hold: &pour.Hold{Title: "Patch cures – nicht betreten, außer nötig", Earliest: 4 * 3600}},
+		{ID: "prime", Title: "Prime", Who: "Ann", Work: 3600, After: []string{"patch"},
+			Hold: &pour.Hold{Title: "Primer window \\ first coat " + strings.Repeat("and on ", 20), Earliest: 2 * 3600, Latest: 24 * 3600}, Cautions: []string{"Open a window.", "Keep sparks away; see the label."}},
+		{ID: "pour", Title: "Pour", Who: "Ann", Work: 7200, After: []string{"prime"}, Hold: &pour.Hold{Title: "Set", Earliest: 4 * 3600}},
+		{ID: "tile", Title: "Tile", Who: "Ann", Work: 7200, After: []string{"pour"}},
+	}
+	sheet, err := pour.RunSheet(steps, "2026-12-31T08:00", pour.Workday{Opens: 7 * 3600, Closes: 18 * 3600})
+	require.NoError(t, err)
+	text, err := pour.Calendar(sheet, "job-7", "2026-12-30T06:00:00Z")
+	require.NoError(t, err)
+
+	calendar, err := ics.ParseCalendar(strings.NewReader(text))
+	require.NoError(t, err)
+	events := calendar.Events()
+	require.Len(t, events, 3, "one event a hold")
+	byID := map[string]pour.Entry{}
+	for _, e := range sheet {
+		byID["job-7."+e.ID+"@lowspot.invalid"] = e
+	}
+	seen := map[string]bool{}
+	for _, event := range events {
+		entry, known := byID[event.Id()]
+		require.True(t, known, event.Id())
+		assert.False(t, seen[event.Id()], "every UID once")
+		seen[event.Id()] = true
+		assert.Equal(t, entry.Hold, ics.FromText(event.GetProperty(ics.ComponentPropertySummary).Value))
+		start, err := event.GetStartAt()
+		require.NoError(t, err)
+		end, err := event.GetEndAt()
+		require.NoError(t, err)
+		assert.Equal(t, entry.End, start.Format("2006-01-02T15:04:05"))
+		assert.Equal(t, entry.HoldEarliest, end.Format("2006-01-02T15:04:05"))
+		stamp, err := event.GetDtStampTime()
+		require.NoError(t, err)
+		assert.Equal(t, time.Date(2026, 12, 30, 6, 0, 0, 0, time.UTC), stamp.UTC())
+		about := ics.FromText(event.GetProperty(ics.ComponentPropertyDescription).Value)
+		assert.Contains(t, about, entry.Title)
+		for _, caution := range entry.Cautions {
+			assert.Contains(t, about, caution)
+		}
+		assert.Len(t, event.Alarms(), 1)
+	}
+}
