@@ -25,7 +25,11 @@ type Surface struct {
 }
 
 // Plane is a flat plane z = A·x + B·y + C: slopes without unit, C in metres.
-type Plane struct{ A, B, C float64 }
+type Plane struct {
+	A float64 `json:"a"`
+	B float64 `json:"b"`
+	C float64 `json:"c"`
+}
 
 // At is the plane's height over p, metres.
 func (l Plane) At(p Point) float64 { return l.A*p.X + l.B*p.Y + l.C }
