@@ -18,6 +18,8 @@ type chain struct {
 type window struct {
 	triangle  int
 	low, high float64
+	over      float64 // m³ of the triangle above high
+	volume    float64 // m³ of the window itself
 }
 
 // levels are the slabs of equal rank that the floor is sliced into to find its chains.
@@ -33,6 +35,7 @@ type levels struct {
 	reaching  [][]int // triangles by their highest slab
 	node      [][]int // of each triangle, for each of its slabs
 	nodeLevel []int
+	sets      sets
 }
 
 // findChains splits the floor into chains. Two parts of a front that join within reach (in rank) count as one.
@@ -46,7 +49,7 @@ func findChains(m *mesh, rank []float64, reach float64) []chain {
 
 func newLevels(m *mesh, rank []float64, reach float64) *levels {
 	low, high := slices.Min(rank), slices.Max(rank)
-	l := &levels{mesh: m, rank: rank, floor: low}
+	l := &levels{mesh: m, rank: rank, floor: low, sets: make(sets, len(m.triangles))}
 	l.height = math.Max((high-low)/64, 0.1)
 	l.count = max(1, int(math.Ceil((high-low)/l.height)))
 	l.hop = int(math.Ceil(reach / l.height))
@@ -81,12 +84,14 @@ func (l *levels) join(k int) {
 		}
 	}
 	slices.Sort(near)
-	sets := newSets(len(l.mesh.triangles))
+	for _, t := range near {
+		l.sets[t] = t
+	}
 	from, to := l.floor+float64(lowest)*l.height, l.floor+float64(highest+1)*l.height
 	for _, t := range near {
 		for s, other := range l.mesh.triangles[t].across {
 			if other > t && l.bottom[other] <= highest && l.top[other] >= lowest && l.sideWithin(t, s, from, to) {
-				sets.union(t, other)
+				l.sets.union(t, other)
 			}
 		}
 	}
@@ -95,7 +100,7 @@ func (l *levels) join(k int) {
 		if l.bottom[t] > k || l.top[t] < k {
 			continue
 		}
-		root := sets.find(t)
+		root := l.sets.find(t)
 		id, known := nodes[root]
 		if !known {
 			id = len(l.nodeLevel)
@@ -154,7 +159,7 @@ func (l *levels) fill(chains []chain, of []int) {
 			for i >= 0 && of[own[i]] == of[own[last]] {
 				i--
 			}
-			w := window{t, low, high}
+			w := window{triangle: t, low: low, high: high}
 			if i >= 0 {
 				w.low = l.floor + float64(l.bottom[t]+i+1)*l.height
 			}
@@ -162,55 +167,16 @@ func (l *levels) fill(chains []chain, of []int) {
 				w.high = l.floor + float64(l.bottom[t]+last+1)*l.height
 			}
 			c := &chains[of[own[last]]]
+			w.over = l.mesh.wedge(t, l.rank).above(w.high)
+			w.volume = l.mesh.wedge(t, l.rank).above(w.low) - w.over
 			c.windows = append(c.windows, w)
-			c.volume += l.mesh.above(t, l.rank, w.low) - l.mesh.above(t, l.rank, w.high)
+			c.volume += w.volume
 		}
 	}
-}
-
-// above is the volume of the part of a triangle that ranks above a level, m³.
-func (m *mesh) above(t int, rank []float64, level float64) float64 {
-	tri := &m.triangles[t]
-	r := [3]float64{rank[tri.corner[0]], rank[tri.corner[1]], rank[tri.corner[2]]}
-	over := 0
-	for _, x := range r {
-		if x > level {
-			over++
-		}
-	}
-	switch over {
-	case 0:
-		return 0
-	case 3:
-		return tri.volume()
-	case 1:
-		return tri.tip(r, level, true)
-	}
-	return tri.volume() - tri.tip(r, level, false)
-}
-
-// tip is the volume of the corner that alone lies above (or alone not above) a level of rank: the triangle cut off along two sides.
-func (t *triangle) tip(rank [3]float64, level float64, above bool) float64 {
-	i := 0
-	for (rank[i] > level) != above {
-		i++
-	}
-	b, c := (i+1)%3, (i+2)%3
-	tb, tc := (level-rank[i])/(rank[b]-rank[i]), (level-rank[i])/(rank[c]-rank[i])
-	depth := t.depth[i] + (tb*(t.depth[b]-t.depth[i])+tc*(t.depth[c]-t.depth[i]))/3
-	return t.area * tb * tc * depth
 }
 
 // sets is a union of disjoint sets of numbers, each named by its least member.
 type sets []int
-
-func newSets(n int) sets {
-	s := make(sets, n)
-	for i := range s {
-		s[i] = i
-	}
-	return s
-}
 
 func (s sets) find(i int) int {
 	for s[i] != i {

@@ -104,12 +104,15 @@ func Clock(loads []Load, crew Crew, pace Pace) (Timeline, error) {
 func bestOf(crew Crew, pace Pace, s *standing) Timeline {
 	best, top := Timeline{}, score{}
 	least := s.least()
-	for people := least.People; people <= crew.People; people++ {
-		for mixers := least.Mixers; mixers <= max(least.Mixers, min(crew.Mixers, people)); mixers++ {
-			for buckets := least.Buckets; buckets <= max(least.Buckets, min(crew.Buckets, 2*people+2)); buckets++ {
-				for barrows := min(1, crew.Barrows); barrows <= min(crew.Barrows, people); barrows++ {
-					t, own := plan(Crew{people, mixers, buckets, barrows}, pace, s)
-					if best.Tasks == nil || own.compare(top) < 0 {
+	for people := crew.People; people >= least.People; people-- {
+		for mixers := max(least.Mixers, min(crew.Mixers, people)); mixers >= least.Mixers; mixers-- {
+			for buckets := max(least.Buckets, min(crew.Buckets, 2*people+2)); buckets >= least.Buckets; buckets-- {
+				for barrows := min(crew.Barrows, people); barrows >= min(1, crew.Barrows); barrows-- {
+					part := Crew{people, mixers, buckets, barrows}
+					if best.Kept && newPlanner(part, pace, s).soonest(s.shop(part)) > top.finish+1e-3 {
+						continue // even without a moment lost it finishes later
+					}
+					if t, own := plan(part, pace, s); best.Tasks == nil || own.compare(top) <= 0 {
 						best, top = t, own
 					}
 				}

@@ -190,7 +190,7 @@ func (u usage) add(from, to, n int) {
 
 // exhaustive tries every whole-second start of every turn, and returns the earliest finish that keeps the flow time: +Inf where none does by the limit.
 func exhaustive(loads []Load, crew Crew, pace Pace, limit int) float64 {
-	p := &planner{loads: loads, crew: crew, pace: pace}
+	p := newPlanner(crew, pace, fresh(loads))
 	people, mixers, buckets := make(usage, limit+1), make(usage, limit+1), make(usage, limit+1)
 	best := limit + 1
 	var try func(i, from, poured, finish int)

@@ -13,11 +13,17 @@ type Field struct {
 	origin     floor.Point // of node (0, 0)
 	step       float64
 	across, up int
-	inside     []bool
-	shutRight  []bool // a wall stands between the node and the one to its right
-	shutUp     []bool
+	marks      []uint8
 	distance   []float64 // m; +Inf where no way leads
 }
+
+// What is known of a node. The outermost nodes all round are never inside, so that a node inside always has four neighbours.
+const (
+	inside    = 1 << iota
+	shutRight // a wall stands between the node and the one to its right
+	shutUp
+	settled
+)
 
 // finestStep and coarsestStep bound a field's grid, m.
 const finestStep, coarsestStep = 0.025, 0.25
@@ -101,7 +107,7 @@ func (f *Field) Farthest() (floor.Point, float64) {
 func (f *Field) Unreached() (float64, floor.Point) {
 	count, at := 0, -1
 	for n, d := range f.distance {
-		if f.inside[n] && d > math.MaxFloat64 {
+		if f.marks[n]&inside != 0 && d > math.MaxFloat64 {
 			count++
 			if at < 0 {
 				at = n
@@ -131,10 +137,9 @@ func newField(outline floor.Outline, step float64) (*Field, error) {
 		return nil, refuse("outline", number(high.X-low.X, 2)+" m × "+number(high.Y-low.Y, 2)+" m", "give a room that a grid of 4 million nodes covers")
 	}
 	// Nodes sit half a step off the outline's own corners, where walls drawn to the step won't run through them.
-	f := &Field{origin: floor.Point{X: low.X + step/2, Y: low.Y + step/2}, step: step, across: int(math.Ceil(wide)), up: int(math.Ceil(deep))}
+	f := &Field{origin: floor.Point{X: low.X - step/2, Y: low.Y - step/2}, step: step, across: int(math.Ceil(wide)) + 2, up: int(math.Ceil(deep)) + 2}
 	nodes := f.across * f.up
-	f.inside, f.shutRight, f.shutUp = make([]bool, nodes), make([]bool, nodes), make([]bool, nodes)
-	f.distance = make([]float64, nodes)
+	f.marks, f.distance = make([]uint8, nodes), make([]float64, nodes)
 	for n := range f.distance {
 		f.distance[n] = math.Inf(1)
 	}
@@ -154,20 +159,20 @@ func (f *Field) fill(outline floor.Outline) {
 		sortFloats(xs)
 		for c := 0; c+1 < len(xs); c += 2 {
 			first := max(0, int(math.Ceil((xs[c]-f.origin.X)/f.step)))
-			for i := first; i < f.across && f.origin.X+float64(i)*f.step < xs[c+1]; i++ {
-				f.inside[j*f.across+i] = true
+			for i := first; i < f.across-1 && f.origin.X+float64(i)*f.step < xs[c+1]; i++ {
+				f.marks[j*f.across+i] |= inside
 			}
 		}
 		for _, x := range xs {
 			if i := int(math.Floor((x - f.origin.X) / f.step)); i >= 0 && i < f.across {
-				f.shutRight[j*f.across+i] = true
+				f.marks[j*f.across+i] |= shutRight
 			}
 		}
 	}
 	for i, ys := range columns {
 		for _, y := range ys {
 			if j := int(math.Floor((y - f.origin.Y) / f.step)); j >= 0 && j < f.up {
-				f.shutUp[j*f.across+i] = true
+				f.marks[j*f.across+i] |= shutUp
 			}
 		}
 	}

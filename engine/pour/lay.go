@@ -2,6 +2,7 @@ package pour
 
 import (
 	"math"
+	"slices"
 
 	"lowspot/engine/floor"
 	"lowspot/engine/steady"
@@ -22,13 +23,13 @@ type layer struct {
 	rank  []float64
 	exit  []float64
 	parts []part
-	lines map[float64]int
-	cuts  int
+	lines map[float64]int32
+	cuts  int32
 }
 
 // lay cuts every chain into its batches' shares, in rows of several where a batch alone would make a patch narrower than strip.
 func (m *mesh) lay(rank []float64, chains []chain, shares [][]share, strip float64, fromExit []float64) []part {
-	l := &layer{mesh: m, rank: rank, exit: fromExit, lines: map[float64]int{}}
+	l := &layer{mesh: m, rank: rank, exit: fromExit, lines: map[float64]int32{}, parts: make([]part, 0, 2*len(m.triangles))}
 	batches, volumes := make([][]int, len(chains)), make([][]float64, len(chains))
 	for b, list := range shares {
 		for _, s := range list {
@@ -46,35 +47,35 @@ func (m *mesh) lay(rank []float64, chains []chain, shares [][]share, strip float
 func (l *layer) chain(f *front, batches []int, volumes []float64, strip float64) {
 	along := floor.Point{}
 	for at := 0; at < len(batches); {
-		row := min(f.row(volumes[at], strip), len(batches)-at)
-		sum := 0.0
-		for _, v := range volumes[at : at+row] {
-			sum += v
+		level := f.levelFor(volumes[at])
+		row := min(f.row(level, strip), len(batches)-at)
+		if row > 1 {
+			sum := 0.0
+			for _, v := range volumes[at : at+row] {
+				sum += v
+			}
+			level = f.levelFor(sum)
 		}
-		fragments := []fragment{}
-		for _, w := range f.advance(sum, at+row == len(batches)) {
-			if g := l.mesh.fragmentOf(w, l.rank, l.number); len(g.corners) > 2 {
+		if at+row == len(batches) {
+			level = math.Inf(-1) // all that is left, however it was rounded
+		}
+		windows := f.advance(level)
+		fragments := make([]fragment, 0, len(windows))
+		for _, w := range windows {
+			if g := l.mesh.fragmentOf(w, l.rank, l.number); g.count > 2 {
 				fragments = append(fragments, g)
 			}
 		}
 		if row > 1 {
 			along = l.direction(fragments, along)
 		}
-		for k := range row {
-			own := fragments
-			if k < row-1 {
-				own, fragments = l.across(fragments, along, volumes[at+k])
-			}
-			for _, g := range own {
-				l.parts = append(l.parts, part{g, batches[at+k]})
-			}
-		}
+		l.across(fragments, along, batches[at:at+row], volumes[at:at+row])
 		at += row
 	}
 }
 
 // number names the line of a level within a triangle.
-func (l *layer) number(level float64) int {
+func (l *layer) number(level float64) int32 {
 	n, known := l.lines[level]
 	if !known {
 		l.cuts++
@@ -84,18 +85,16 @@ func (l *layer) number(level float64) int {
 	return n
 }
 
-// row is how many batches to pour along the front so that none is narrower than strip.
-func (f *front) row(volume, strip float64) int {
-	if strip == 0 {
-		return 1
-	}
-	level := f.levelFor(volume)
+// row is how many batches to pour along the front so that none is narrower than strip, where one alone would take it to a level.
+func (f *front) row(level, strip float64) int {
 	length, area := 0.0, 0.0
 	for _, w := range f.windows {
-		if w.high <= level {
-			continue
+		if strip == 0 || w.high <= level {
+			break
 		}
-		area += f.mesh.areaAbove(w.triangle, f.rank, math.Max(level, w.low)) - f.mesh.areaAbove(w.triangle, f.rank, w.high)
+		flat := f.mesh.wedge(w.triangle, f.rank)
+		flat.depth = [3]float64{1, 1, 1}
+		area += flat.above(math.Max(level, w.low)) - flat.above(w.high)
 		if w.low < level {
 			length += f.mesh.edgeAt(w.triangle, f.rank, level)
 		}
@@ -109,32 +108,24 @@ func (f *front) row(volume, strip float64) int {
 // edgeAt is the length of the line along which a triangle's rank is at a level, m.
 func (m *mesh) edgeAt(t int, rank []float64, level float64) float64 {
 	c := m.triangles[t].corner
-	ends := []floor.Point{}
+	ends, count := [3]floor.Point{}, 0
 	for i := range 3 {
 		a, b := c[i], c[(i+1)%3]
 		if (rank[a] > level) != (rank[b] > level) {
 			s := (level - rank[a]) / (rank[b] - rank[a])
 			p, q := m.points[a], m.points[b]
-			ends = append(ends, floor.Point{X: p.X + s*(q.X-p.X), Y: p.Y + s*(q.Y-p.Y)})
+			ends[count] = floor.Point{X: p.X + s*(q.X-p.X), Y: p.Y + s*(q.Y-p.Y)}
+			count++
 		}
 	}
-	if len(ends) < 2 {
-		return 0
-	}
-	return apart(ends[0], ends[1])
-}
-
-// areaAbove is the area of the part of a triangle that ranks above a level, m²: its volume if it were a metre deep.
-func (m *mesh) areaAbove(t int, rank []float64, level float64) float64 {
-	flat := mesh{triangles: []triangle{m.triangles[t]}}
-	flat.triangles[0].depth = [3]float64{1, 1, 1}
-	return flat.above(0, rank, level)
+	return apart(ends[0], ends[1]) // neither end: nothing apart
 }
 
 // direction is the way along a row: its long axis, keeping to the way of the row before; the first row starts at its end farther from the exit.
 func (l *layer) direction(fragments []fragment, before floor.Point) floor.Point {
 	sum, x, y, xx, xy, yy, d, dx, dy := 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0
-	for _, f := range fragments {
+	for i := range fragments {
+		f := &fragments[i]
 		area, _, p := f.measure()
 		walk := l.exit[l.mesh.triangles[f.triangle].corner[0]]
 		sum, x, y, d = sum+area, x+area*p.X, y+area*p.Y, d+area*walk
@@ -163,45 +154,61 @@ func (l *layer) direction(fragments []fragment, before floor.Point) floor.Point 
 	return axis
 }
 
-// across takes the next volume off a row by one straight cut square to its direction.
-func (l *layer) across(fragments []fragment, along floor.Point, volume float64) (taken, left []fragment) {
+// across shares a row out to its batches by straight cuts square to its direction.
+func (l *layer) across(fragments []fragment, along floor.Point, batches []int, volumes []float64) {
+	if len(batches) == 1 {
+		for _, f := range fragments {
+			l.parts = append(l.parts, part{f, batches[0]})
+		}
+		return
+	}
+	levels := rowLevels(fragments, along, volumes)
+	for i := range fragments {
+		f := &fragments[i]
+		low, high := slices.Min(f.value[:f.count]), slices.Max(f.value[:f.count])
+		for k, batch := range batches {
+			above, below := levels[k], levels[k+1]
+			if high <= below || low >= above {
+				continue
+			}
+			own := *f
+			if low < below {
+				own = own.keep(below, 1, l.cuts+int32(k)+4)
+			}
+			if high > above {
+				own = own.keep(above, -1, l.cuts+int32(k)+3)
+			}
+			if own.count > 2 {
+				l.parts = append(l.parts, part{own, batch})
+			}
+		}
+	}
+	l.cuts += int32(len(batches)) + 1
+}
+
+// rowLevels is where a row is cut, from its start down to its end: the batch numbered k lies between levels k and k+1.
+func rowLevels(fragments []fragment, along floor.Point, volumes []float64) []float64 {
 	low, high := math.Inf(1), math.Inf(-1)
-	values := make([][]float64, len(fragments))
-	for i, f := range fragments {
-		for _, s := range f.corners {
-			v := s.X*along.X + s.Y*along.Y
-			values[i] = append(values[i], v)
-			low, high = math.Min(low, v), math.Max(high, v)
+	wedges := make([]wedge, 0, 3*len(fragments))
+	for i := range fragments {
+		f := &fragments[i]
+		for k := range f.count {
+			f.value[k] = -(f.corners[k].X*along.X + f.corners[k].Y*along.Y) // what is poured first is highest
+			low, high = math.Min(low, f.value[k]), math.Max(high, f.value[k])
 		}
+		wedges = f.wedges(wedges)
 	}
-	for range 60 {
-		level := (low + high) / 2
-		sum := 0.0
-		for i, f := range fragments {
-			part, _ := f.keep(values[i], level, -1, 0)
-			_, v, _ := part.measure()
-			sum += v
-		}
-		if sum < volume {
-			low = level
-		} else {
-			high = level
-		}
-		if math.Abs(sum-volume) < 1e-12*volume {
-			low, high = level, level
-			break
-		}
+	levels := []float64{math.Inf(1)}
+	sum := 0.0
+	for _, v := range volumes[:len(volumes)-1] {
+		sum += v
+		levels = append(levels, levelWith(sum, low, high, func(level float64) float64 {
+			above := 0.0
+			for i := range wedges {
+				above += wedges[i].above(level)
+			}
+			return above
+		}))
 	}
-	level := (low + high) / 2
-	l.cuts++
-	line := 2 + l.cuts
-	for i, f := range fragments {
-		if part, _ := f.keep(values[i], level, -1, line); len(part.corners) > 2 {
-			taken = append(taken, part)
-		}
-		if part, _ := f.keep(values[i], level, 1, line); len(part.corners) > 2 {
-			left = append(left, part)
-		}
-	}
-	return taken, left
+	return append(levels, math.Inf(-1))
 }

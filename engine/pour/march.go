@@ -11,7 +11,7 @@ import (
 // taking the nearest node costs no search; within a bucket order doesn't matter to the precision of the grid.
 type march struct {
 	field   *Field
-	done    []bool
+	perStep float64 // buckets a metre
 	buckets [ring][]int32
 	waiting int
 	lowest  int
@@ -21,13 +21,11 @@ type march struct {
 const ring, bucketsPerStep, exactDisc = 64, 4, 12
 
 func newMarch(f *Field) *march {
-	return &march{field: f, done: make([]bool, len(f.distance)), lowest: math.MaxInt}
+	return &march{field: f, perStep: bucketsPerStep / f.step, lowest: math.MaxInt}
 }
 
-func (m *march) bucket(d float64) int { return int(d / m.field.step * bucketsPerStep) }
-
 func (m *march) push(n int, d float64) {
-	b := m.bucket(d)
+	b := int(d * m.perStep)
 	if b < m.lowest {
 		m.lowest = b
 	}
@@ -52,7 +50,7 @@ func (m *march) source(outline floor.Outline, exit floor.Point) error {
 		for i := max(0, ci-exactDisc); i <= min(f.across-1, ci+exactDisc); i++ {
 			n, p := j*f.across+i, f.node(i, j)
 			d := steady.Hypot(p.X-from.X, p.Y-from.Y)
-			if !f.inside[n] || d > exactDisc*f.step || d >= f.distance[n] || walled(edges, from, p) {
+			if f.marks[n]&inside == 0 || d > exactDisc*f.step || d >= f.distance[n] || walled(edges, from, p) {
 				continue
 			}
 			f.distance[n] = d
@@ -75,10 +73,10 @@ func (m *march) run() {
 			n := int(m.buckets[slot][last])
 			m.buckets[slot] = m.buckets[slot][:last]
 			m.waiting--
-			if m.done[n] || m.bucket(f.distance[n]) > b {
+			if f.marks[n]&settled != 0 || int(f.distance[n]*m.perStep) > b {
 				continue
 			}
-			m.done[n] = true
+			f.marks[n] |= settled
 			m.spread(n)
 		}
 	}
@@ -86,47 +84,44 @@ func (m *march) run() {
 
 // spread updates the four neighbours of a settled node.
 func (m *march) spread(n int) {
-	f := m.field
-	i, j := n%f.across, n/f.across
-	if i+1 < f.across && !f.shutRight[n] {
-		m.update(n+1, i+1, j)
+	marks, across := m.field.marks, m.field.across
+	if marks[n]&shutRight == 0 && marks[n+1]&(inside|settled) == inside {
+		m.update(n + 1)
 	}
-	if i > 0 && !f.shutRight[n-1] {
-		m.update(n-1, i-1, j)
+	if marks[n-1]&(inside|settled|shutRight) == inside {
+		m.update(n - 1)
 	}
-	if j+1 < f.up && !f.shutUp[n] {
-		m.update(n+f.across, i, j+1)
+	if marks[n]&shutUp == 0 && marks[n+across]&(inside|settled) == inside {
+		m.update(n + across)
 	}
-	if j > 0 && !f.shutUp[n-f.across] {
-		m.update(n-f.across, i, j-1)
+	if marks[n-across]&(inside|settled|shutUp) == inside {
+		m.update(n - across)
 	}
 }
 
-// update solves (d − a)² + (d − b)² = step² for the nearer settled neighbour along each axis.
-func (m *march) update(n, i, j int) {
+// update solves (d − a)² + (d − b)² = step² for the nearer neighbour along each axis.
+func (m *march) update(n int) {
 	f := m.field
-	if m.done[n] || !f.inside[n] {
-		return
+	own, across, step := f.marks[n], f.across, f.step
+	a, b := math.MaxFloat64, math.MaxFloat64
+	if d := f.distance[n-1]; f.marks[n-1]&shutRight == 0 && d < a {
+		a = d
 	}
-	a, b := math.Inf(1), math.Inf(1)
-	if i > 0 && !f.shutRight[n-1] && f.distance[n-1] < a {
-		a = f.distance[n-1]
+	if d := f.distance[n+1]; own&shutRight == 0 && d < a {
+		a = d
 	}
-	if i+1 < f.across && !f.shutRight[n] && f.distance[n+1] < a {
-		a = f.distance[n+1]
+	if d := f.distance[n-across]; f.marks[n-across]&shutUp == 0 && d < b {
+		b = d
 	}
-	if j > 0 && !f.shutUp[n-f.across] && f.distance[n-f.across] < b {
-		b = f.distance[n-f.across]
-	}
-	if j+1 < f.up && !f.shutUp[n] && f.distance[n+f.across] < b {
-		b = f.distance[n+f.across]
+	if d := f.distance[n+across]; own&shutUp == 0 && d < b {
+		b = d
 	}
 	if a > b {
 		a, b = b, a
 	}
-	d := a + f.step
-	if gap := b - a; gap < f.step {
-		d = (a + b + math.Sqrt(2*f.step*f.step-gap*gap)) / 2
+	d := a + step
+	if gap := b - a; gap < step {
+		d = (a + b + math.Sqrt(2*step*step-gap*gap)) / 2
 	}
 	if d < f.distance[n] {
 		f.distance[n] = d

@@ -30,7 +30,7 @@ type triangle struct {
 	area   float64
 }
 
-func (t *triangle) volume() float64 { return t.area * (t.depth[0] + t.depth[1] + t.depth[2]) / 3 }
+func (t *triangle) volume() float64 { return wedge{depth: t.depth, area: t.area}.volume() }
 
 // spot is a place with the depth of the pour there.
 type spot struct {

@@ -63,8 +63,11 @@ func Order(room Room, volumes []float64, strip float64) (Sequence, error) {
 			return Sequence{}, err
 		}
 		for _, lean := range leans {
-			s := ways.sequence(m, volumes, lean, strip)
-			if best.Patches == nil || compareSequences(s, best) < 0 {
+			if best.ideal() {
+				break
+			}
+			s, worth := ways.sequence(m, volumes, lean, strip, best)
+			if worth && (best.Patches == nil || compareSequences(s, best) < 0) {
 				best = s
 			}
 		}
@@ -75,7 +78,7 @@ func Order(room Room, volumes []float64, strip float64) (Sequence, error) {
 	return best, nil
 }
 
-// prepare builds the mesh, about three thousand triangles whatever the room, and scales the batches to the volume of the cells exactly.
+// prepare builds the mesh, some thousand triangles whatever the room, and scales the batches to the volume of the cells exactly.
 func prepare(room Room, volumes []float64) (*mesh, []float64, error) {
 	if len(room.Exits) == 0 {
 		return nil, nil, refuse("exit", "none", "mark the door that the crew leaves by")
@@ -110,7 +113,7 @@ func prepare(room Room, volumes []float64) (*mesh, []float64, error) {
 func squareFor(outline floor.Outline) float64 {
 	low, high := bounds(outline.Outer)
 	wide, deep := high.X-low.X, high.Y-low.Y
-	return math.Max(0.1, math.Max(math.Sqrt(wide*deep/700), math.Max(wide, deep)/300))
+	return math.Max(0.1, math.Max(math.Sqrt(wide*deep/400), math.Max(wide, deep)/300))
 }
 
 // waysOut lists the sets of exits to try: each alone, and all together.
@@ -130,6 +133,12 @@ func compareSequences(a, b Sequence) int {
 	aPlaces, aWait := a.burden()
 	bPlaces, bWait := b.burden()
 	return cmp.Or(cmp.Compare(a.LongestGap, b.LongestGap), cmp.Compare(aPlaces, bPlaces), cmp.Compare(aWait, bWait*(1-1e-9)))
+}
+
+// ideal tells whether nothing could be better: every edge is met by the next batch, and every batch is poured in one place.
+func (s Sequence) ideal() bool {
+	places, _ := s.burden()
+	return s.LongestGap == 1 && places == len(s.Patches)
 }
 
 func (s Sequence) burden() (places int, wait float64) {
@@ -208,8 +217,8 @@ func newWays(room Room, m *mesh, exits []int) (*ways, error) {
 // joining is the width of a feature (a pipe, a corner) that the front passes without counting as two, m.
 const joining = 0.5
 
-// sequence is the best order by one ranking.
-func (w *ways) sequence(m *mesh, volumes []float64, lean, strip float64) Sequence {
+// sequence is the best order by one ranking. It isn't worth drawing where its edges wait longer than the best so far's already by count.
+func (w *ways) sequence(m *mesh, volumes []float64, lean, strip float64, best Sequence) (Sequence, bool) {
 	rank := make([]float64, len(m.points))
 	for i, p := range m.points {
 		// In a corner that only one node of the grid reaches, distance is flat; the slight tilt lets every triangle be cut.
@@ -217,6 +226,9 @@ func (w *ways) sequence(m *mesh, volumes []float64, lean, strip float64) Sequenc
 	}
 	chains := findChains(m, rank, joining)
 	c := interleave(chains, volumes)
+	if best.Patches != nil && c.longest > best.LongestGap {
+		return Sequence{}, false
+	}
 	parts := m.lay(rank, chains, c.shares, strip, w.fromExit)
 	s := Sequence{Patches: m.patches(parts, len(volumes), w.fromExit), Exits: w.exits}
 	for i := range s.Patches {
@@ -231,5 +243,5 @@ func (w *ways) sequence(m *mesh, volumes []float64, lean, strip float64) Sequenc
 			}
 		}
 	}
-	return s
+	return s, true
 }

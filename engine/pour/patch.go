@@ -10,7 +10,7 @@ import (
 
 // stretch is a side of one part, its floor to the left, on a line that other parts may share.
 type stretch struct {
-	line     int
+	cut      int32
 	from, to floor.Point
 	a, b     float64 // along the line, a below b
 	forward  bool
@@ -58,7 +58,8 @@ func (m *mesh) total(parts []part, patches []Patch, fromExit []float64) {
 	for i := range patches {
 		patches[i].Batch = i + 1
 	}
-	for _, p := range parts {
+	for i := range parts {
+		p := &parts[i]
 		area, volume, at := p.measure()
 		patch := &patches[p.batch]
 		patch.Area += area
@@ -75,7 +76,8 @@ func (m *mesh) total(parts []part, patches []Patch, fromExit []float64) {
 			patches[i].Distance /= patches[i].Area
 		}
 	}
-	for _, p := range parts {
+	for i := range parts {
+		p := &parts[i]
 		area, _, at := p.measure()
 		patch := &patches[p.batch]
 		middle := floor.Point{X: middles[p.batch].x / patch.Area, Y: middles[p.batch].y / patch.Area}
@@ -87,34 +89,54 @@ func (m *mesh) total(parts []part, patches []Patch, fromExit []float64) {
 
 // borders lays the sides of all parts on their lines and keeps the stretches where the batch changes.
 func (m *mesh) borders(parts []part) []border {
-	stretches, most := []stretch{}, 0
-	for _, p := range parts {
-		for _, line := range p.line {
-			most = max(most, line)
-		}
-	}
-	for _, p := range parts {
-		for i, from := range p.corners {
-			line := p.line[i]
-			if line < 3 {
-				line = m.triangles[p.triangle].side[line]
-			} else {
-				line += m.edges + p.triangle*(most+1)
-			}
-			stretches = append(stretches, stretch{line: line, from: from.Point, to: p.corners[(i+1)%len(p.corners)].Point, batch: p.batch})
-		}
-	}
-	slices.SortStableFunc(stretches, func(a, b stretch) int { return cmp.Compare(a.line, b.line) })
 	borders := []border{}
-	for first := 0; first < len(stretches); {
-		next := first + 1
-		for next < len(stretches) && stretches[next].line == stretches[first].line {
-			next++
+	stretches, first := m.byLine(parts)
+	for line := 0; line+1 < len(first); line++ {
+		own := stretches[first[line]:first[line+1]]
+		if line < m.edges {
+			borders = overlay(borders, own)
+			continue
 		}
-		borders = append(borders, overlay(stretches[first:next])...)
-		first = next
+		slices.SortStableFunc(own, func(a, b stretch) int { return cmp.Compare(a.cut, b.cut) })
+		for from, k := 0, 1; k <= len(own); k++ {
+			if k == len(own) || own[k].cut != own[from].cut {
+				borders = overlay(borders, own[from:k])
+				from = k
+			}
+		}
 	}
 	return borders
+}
+
+// byLine sorts all sides of the parts by where they lie: on a side of the mesh, by its number, and after those within a triangle, by the triangle's.
+// Those of line n run from first[n] to first[n+1].
+func (m *mesh) byLine(parts []part) (sorted []stretch, first []int) {
+	lineOf := func(p *part, k int) int {
+		if p.line[k] < 3 {
+			return m.triangles[p.triangle].side[p.line[k]]
+		}
+		return m.edges + p.triangle
+	}
+	first = make([]int, m.edges+len(m.triangles)+1)
+	for i := range parts {
+		for k := range parts[i].count {
+			first[lineOf(&parts[i], k)+1]++
+		}
+	}
+	for n := 1; n < len(first); n++ {
+		first[n] += first[n-1]
+	}
+	sorted = make([]stretch, first[len(first)-1])
+	place := slices.Clone(first)
+	for i := range parts {
+		p := &parts[i]
+		for k := range p.count {
+			line := lineOf(p, k)
+			sorted[place[line]] = stretch{cut: p.line[k], from: p.corners[k].Point, to: p.corners[(k+1)%p.count].Point, batch: p.batch}
+			place[line]++
+		}
+	}
+	return sorted, first
 }
 
 // mark is a place along a line.
@@ -123,13 +145,12 @@ type mark struct {
 	at    floor.Point
 }
 
-// overlay compares the two sides of one line.
-func overlay(line []stretch) []border {
-	if len(line) == 2 && line[0].batch == line[1].batch && apart(line[0].from, line[1].to) < same && apart(line[0].to, line[1].from) < same {
-		return nil
+// overlay compares the two sides of one line and adds the borders along it.
+func overlay(borders []border, line []stretch) []border {
+	if len(line) == 0 || len(line) == 2 && line[0].batch == line[1].batch && apart(line[0].from, line[1].to) < same && apart(line[0].to, line[1].from) < same {
+		return borders
 	}
 	marks := measureAlong(line)
-	borders := []border{}
 	for i := 1; i < len(marks); i++ {
 		middle := (marks[i-1].along + marks[i].along) / 2
 		left, right := -1, -1

@@ -21,7 +21,7 @@ func (t turnOf) end() float64 { return t.start + t.length }
 
 // plan is the timeline for one crew, all of it, and how good it is.
 func plan(crew Crew, pace Pace, s *standing) (Timeline, score) {
-	p := &planner{s.order, crew, pace, s}
+	p := newPlanner(crew, pace, s)
 	best, top := Timeline{}, score{}
 	for _, end := range p.search(s.shop(crew)) {
 		turns := p.turns(end)

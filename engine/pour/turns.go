@@ -35,6 +35,22 @@ type planner struct {
 	crew  Crew
 	pace  Pace
 	stand *standing
+
+	pourLeft, placeLeft []float64 // s of work in the batches from each on
+	makeLeft, mixLeft   []float64
+}
+
+func newPlanner(crew Crew, pace Pace, s *standing) *planner {
+	p := &planner{loads: s.order, crew: crew, pace: pace, stand: s}
+	n := len(p.loads) + 1
+	p.pourLeft, p.placeLeft, p.makeLeft, p.mixLeft = make([]float64, n), make([]float64, n), make([]float64, n), make([]float64, n)
+	for i := n - 2; i >= 0; i-- {
+		p.pourLeft[i] = p.pourLeft[i+1] + pace.Pour
+		p.placeLeft[i] = p.placeLeft[i+1] + p.placing(i)
+		p.makeLeft[i] = p.makeLeft[i+1] + p.making(i)
+		p.mixLeft[i] = p.mixLeft[i+1] + p.mixing(i)
+	}
+	return p
 }
 
 func (p *planner) making(i int) float64 { return p.pace.Water + p.mixing(i) }
@@ -138,22 +154,22 @@ func (p *planner) keep(states []*shop) []*shop {
 // promise is a floor under the time by which all is done: the pours one after another, the hands' work shared out, and the mixers'. A little of each
 // tells states apart that one of them binds alike.
 func (p *planner) promise(s *shop) float64 {
-	pours, hands, mixers := s.poured, 0.0, 0.0
+	pours, hands, mixers := s.poured+p.pourLeft[s.placed], p.makeLeft[s.made]+p.placeLeft[s.placed], p.mixLeft[s.made]
 	for _, t := range s.people[:p.crew.People] {
 		hands += t
 	}
 	for _, t := range s.mixers[:p.crew.Mixers] {
 		mixers += t
 	}
-	for i := s.placed; i < len(p.loads); i++ {
-		pours += p.pace.Pour
-		hands += p.placing(i)
-	}
-	for i := s.made; i < len(p.loads); i++ {
-		hands += p.making(i)
-		mixers += p.mixing(i)
-	}
 	hands /= float64(p.crew.People)
 	mixers /= float64(p.crew.Mixers)
 	return math.Max(pours, math.Max(hands, mixers)) + 1e-3*(pours+hands+mixers)
+}
+
+// soonest is a floor under the finish with a crew, s.
+func (p *planner) soonest(s *shop) float64 {
+	hands, mixers, buckets := p.makeLeft[s.made]+p.placeLeft[s.placed], p.mixLeft[s.made], p.makeLeft[s.made]+p.placeLeft[s.made]
+	buckets += p.pace.Rest * float64(len(p.loads)-s.made)
+	from := p.stand.now
+	return from + math.Max(hands/float64(p.crew.People), math.Max(mixers/float64(p.crew.Mixers), buckets/float64(p.crew.Buckets)))
 }
