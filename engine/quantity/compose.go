@@ -125,14 +125,6 @@ func powerAfter(word string) (string, int) {
 	return strings.TrimSuffix(name, "^"), n
 }
 
-func lookup(name string) (Unit, bool) {
-	if u, ok := bySpelling[name]; ok {
-		return u, name != ""
-	}
-	u, ok := bySpelling[strings.ToLower(name)]
-	return u, ok && name != ""
-}
-
 // times multiplies by a whole power of another unit.
 func (u Unit) times(o Unit, n int) Unit {
 	over, under := o.over, o.under

@@ -8,12 +8,12 @@ import (
 
 // writeFeet rounds to 1/16 in: inches below a foot, feet and inches above, whole feet from 100 000 ft.
 func writeFeet(si float64) string {
-	inch := bySpelling["in"]
-	if math.Abs(inch.From(si)) >= 12e5 {
-		return decimals(bySpelling["ft"].From(si), 0) + " ft"
-	}
+	inch, foot := bySpelling["in"], bySpelling["ft"]
 	sixteenths := int64(math.Round(math.Abs(inch.From(si)) * 16))
 	feet, rest := sixteenths/192, sixteenths%192
+	if feet >= 1e5 {
+		return decimals(foot.From(si), 0) + " ft"
+	}
 	text := mixedNumber(rest) + " in"
 	if feet > 0 && rest > 0 && rest < 16 {
 		text = strconv.FormatInt(feet, 10) + "' 0 " + mixedNumber(rest) + `"`

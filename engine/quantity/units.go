@@ -5,8 +5,6 @@
 // standard gravity 9.80665 m/s² (NIST SP 811, value as recalled, document not at hand).
 package quantity
 
-import "strings"
-
 const (
 	cubicInch = 254 * 254 * 254 // in cubic tenths of a millimetre, 1e-12 m³
 	gallon    = 231 * cubicInch
@@ -68,15 +66,15 @@ var simple = []Unit{
 }
 
 // aliases are short names of composed units.
-var aliases = []struct{ symbol, stands string }{
-	{"psi", "lbf/in^2"},
-	{"psf", "lbf/ft^2"},
-	{"mph", "mi/h"},
-	{"fpm", "ft/min"},
-	{"gpm", "gal/min"},
-	{"pcf", "lb/ft^3"},
-	{"sf", "ft^2"},
-	{"cf", "ft^3"},
+var aliases = map[string]string{
+	"psi": "lbf/in^2",
+	"psf": "lbf/ft^2",
+	"mph": "mi/h",
+	"fpm": "ft/min",
+	"gpm": "gal/min",
+	"pcf": "lb/ft^3",
+	"sf":  "ft^2",
+	"cf":  "ft^3",
 }
 
 // composed are the composed units that Units offers; any other composition of known units is read too.
@@ -95,40 +93,10 @@ var composed = []string{
 	"mm/m", "in/ft",
 }
 
-var (
-	bySpelling = indexSpellings()
-	offered    = offer()
-)
-
-// indexSpellings maps every spelling to its unit. A spelling typed in another case counts where only one unit could be meant.
-func indexSpellings() map[string]Unit {
-	index := make(map[string]Unit, 6*len(simple))
-	folded := make(map[string]string, 6*len(simple))
-	for _, u := range simple {
-		for _, s := range append([]string{u.Symbol}, u.Spellings...) {
-			index[s] = u
-			low := strings.ToLower(s)
-			if other, taken := folded[low]; taken && other != u.Symbol {
-				folded[low] = "" // "mg" and "Mg": the case decides
-			} else {
-				folded[low] = u.Symbol
-			}
-		}
-	}
-	for low, symbol := range folded {
-		if _, exact := index[low]; !exact && symbol != "" {
-			index[low] = index[symbol]
-		}
-	}
-	return index
-}
+// offered are the units that Units offers, simple ones first.
+var offered = offer()
 
 func offer() []Unit {
-	for _, a := range aliases {
-		u, _ := compose(a.stands)
-		u.Symbol = a.symbol
-		bySpelling[a.symbol] = u
-	}
 	all := append([]Unit(nil), simple...)
 	for _, symbol := range composed {
 		u, _ := UnitNamed(symbol)
