@@ -36,6 +36,7 @@ type levels struct {
 	node      [][]int // of each triangle, for each of its slabs
 	nodeLevel []int
 	sets      sets
+	near      []int // used over again
 }
 
 // findChains splits the floor into chains. Two parts of a front that join within reach (in rank) count as one.
@@ -54,13 +55,19 @@ func newLevels(m *mesh, rank []float64, reach float64) *levels {
 	l.count = max(1, int(math.Ceil((high-low)/l.height)))
 	l.hop = int(math.Ceil(reach / l.height))
 	l.reaching = make([][]int, l.count)
+	l.bottom, l.top, l.node = make([]int, 0, len(m.triangles)), make([]int, 0, len(m.triangles)), make([][]int, 0, len(m.triangles))
+	all := []int{}
 	for t := range m.triangles {
 		a, b := m.span(t, rank)
 		first := min(l.count-1, int((a-low)/l.height))
 		last := max(first, min(l.count-1, int(math.Ceil((b-low)/l.height))-1))
 		l.bottom, l.top = append(l.bottom, first), append(l.top, last)
 		l.reaching[last] = append(l.reaching[last], t)
-		l.node = append(l.node, make([]int, last-first+1))
+		if cap(all)-len(all) < last-first+1 {
+			all = make([]int, 0, 4096+last-first)
+		}
+		all = all[:len(all)+last-first+1]
+		l.node = append(l.node, all[len(all)-(last-first+1):len(all):len(all)])
 	}
 	return l
 }
@@ -75,7 +82,7 @@ func (m *mesh) span(t int, rank []float64) (low, high float64) {
 // join gives the triangles of slab k their nodes: one for each part of the slab that hangs together within reach.
 func (l *levels) join(k int) {
 	lowest, highest := max(0, k-l.hop), min(l.count-1, k+l.hop)
-	near := []int{}
+	near := l.near[:0]
 	for top := lowest; top < l.count; top++ {
 		for _, t := range l.reaching[top] {
 			if l.bottom[t] <= highest {
@@ -84,6 +91,7 @@ func (l *levels) join(k int) {
 		}
 	}
 	slices.Sort(near)
+	l.near = near
 	for _, t := range near {
 		l.sets[t] = t
 	}

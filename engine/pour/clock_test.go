@@ -14,8 +14,8 @@ import (
 // usual is a pace of common practice: two bags a batch, three minutes of mixing, two of rest.
 var usual = Pace{Water: 30, Powder: 30, Mix: 150, Rest: 120, Pour: 60, Agitate: 60, Speed: 1, Station: 5, Flow: 20 * 60, WetEdge: 10 * 60}
 
-// row is a pour of n batches, each beside the next, nearer to the exit batch by batch.
-func row(n int) []Load {
+// lane is a pour of n batches, each beside the next, nearer to the exit batch by batch.
+func lane(n int) []Load {
 	loads := make([]Load, n)
 	for i := range loads {
 		loads[i] = Load{Batch: i + 1, Bags: 2, Distance: float64(n - i)}
@@ -102,7 +102,7 @@ func TestNothingIsUsedTwiceAtOnce(t *testing.T) {
 		pace := usual
 		pace.Mix, pace.Pour, pace.Rest = 60+200*random.Float64(), 20+200*random.Float64(), 200*random.Float64()
 		crew := Crew{1 + random.Intn(4), 1 + random.Intn(2), 1 + random.Intn(5), random.Intn(3)}
-		line, err := Clock(row(1+random.Intn(20)), crew, pace)
+		line, err := Clock(lane(1+random.Intn(20)), crew, pace)
 		require.NoError(t, err)
 		wellFormed(t, line, pace)
 		assert.LessOrEqual(t, line.Crew.People, crew.People)
@@ -111,7 +111,7 @@ func TestNothingIsUsedTwiceAtOnce(t *testing.T) {
 }
 
 func TestMoreHandsNeverMakeItSlower(t *testing.T) {
-	loads := row(12)
+	loads := lane(12)
 	tight := usual
 	tight.WetEdge = 330
 	for _, pace := range []Pace{usual, tight} {
@@ -134,13 +134,13 @@ func TestMoreHandsNeverMakeItSlower(t *testing.T) {
 
 // The trade's usual way: one alone mixes and pours by turns; two people with two or more buckets going at once keep the edge wet.
 func TestTwoBucketsGoingAtOnceKeepTheEdgeWet(t *testing.T) {
-	alone, err := Clock(row(10), Crew{1, 1, 1, 0}, usual)
+	alone, err := Clock(lane(10), Crew{1, 1, 1, 0}, usual)
 	require.NoError(t, err)
-	two, err := Clock(row(10), Crew{2, 1, 3, 0}, usual)
+	two, err := Clock(lane(10), Crew{2, 1, 3, 0}, usual)
 	require.NoError(t, err)
 	assert.Less(t, two.LongestWait, alone.LongestWait)
 	assert.True(t, two.Kept)
-	least, err := FewestHands(row(10), Crew{4, 2, 6, 0}, usual)
+	least, err := FewestHands(lane(10), Crew{4, 2, 6, 0}, usual)
 	require.NoError(t, err)
 	assert.True(t, least.Kept)
 	t.Log(alone.LongestWait, two.LongestWait, two.Finish, least.Crew, least.LongestWait)
@@ -150,12 +150,12 @@ func TestFewestHandsIsLeastByTryingEveryCrew(t *testing.T) {
 	for _, wet := range []float64{200, 260, 320, 420, 600} {
 		pace := usual
 		pace.WetEdge = wet
-		least, err := FewestHands(row(8), Crew{4, 2, 5, 0}, pace)
+		least, err := FewestHands(lane(8), Crew{4, 2, 5, 0}, pace)
 		require.NoError(t, err)
 		for people := 1; people <= 4; people++ {
 			for mixers := 1; mixers <= 2; mixers++ {
 				for buckets := 1; buckets <= 5; buckets++ {
-					line, err := Clock(row(8), Crew{people, mixers, buckets, 0}, pace)
+					line, err := Clock(lane(8), Crew{people, mixers, buckets, 0}, pace)
 					require.NoError(t, err)
 					if line.Kept {
 						require.True(t, least.Kept)
@@ -238,7 +238,7 @@ func TestTheClockFinishesAsEarlyAsTryingEverything(t *testing.T) {
 		whole := func(low, high int) float64 { return float64(low + random.Intn(high-low+1)) }
 		pace := Pace{Water: whole(0, 1), Powder: 1, Mix: whole(1, 4), Rest: whole(0, 3), Pour: whole(1, 3), Agitate: whole(0, 2), Speed: 1, Flow: whole(9, 22), WetEdge: 1000}
 		crew := Crew{1 + random.Intn(3), 1 + random.Intn(2), 1 + random.Intn(3), 0}
-		loads := row(2 + random.Intn(2))
+		loads := lane(2 + random.Intn(2))
 		for i := range loads {
 			loads[i].Distance, loads[i].Bags = whole(0, 2), 1+random.Intn(2)
 		}
@@ -256,7 +256,7 @@ func TestTheClockFinishesAsEarlyAsTryingEverything(t *testing.T) {
 }
 
 func BenchmarkClockThreePeopleSixtyBatches(b *testing.B) {
-	loads := row(60)
+	loads := lane(60)
 	for b.Loop() {
 		if _, err := Clock(loads, Crew{3, 1, 4, 0}, usual); err != nil {
 			b.Fatal(err)

@@ -8,60 +8,79 @@ import (
 	"lowspot/engine/floor"
 )
 
-// front is how far a chain has been poured: the windows not yet down, the highest first, and the rank its edge stands at.
+// front is how far a chain has been poured: the windows that its edge runs through, cut off there, and those it hasn't reached, the highest first.
 type front struct {
 	mesh    *mesh
 	rank    []float64
-	windows []window
-	at      float64
-	low     float64
+	edge    []window
+	beyond  []window
+	at, low float64
 }
 
 func newFront(m *mesh, rank []float64, c chain) *front {
-	windows := slices.Clone(c.windows)
-	slices.SortFunc(windows, func(a, b window) int {
-		return cmp.Or(cmp.Compare(b.high, a.high), cmp.Compare(a.triangle, b.triangle))
+	slices.SortFunc(c.windows, func(a, b window) int {
+		if a.high != b.high {
+			return cmp.Compare(b.high, a.high)
+		}
+		return a.triangle - b.triangle
 	})
-	return &front{mesh: m, rank: rank, windows: windows, at: windows[0].high, low: c.low}
+	return &front{mesh: m, rank: rank, beyond: c.windows, at: c.windows[0].high, low: c.low}
+}
+
+// windows goes through all that is left, the highest first.
+func (f *front) windows(yield func(*window) bool) {
+	for i := range f.edge {
+		if !yield(&f.edge[i]) {
+			return
+		}
+	}
+	for i := range f.beyond {
+		if !yield(&f.beyond[i]) {
+			return
+		}
+	}
 }
 
 // advance moves the front down to a level, −Inf for the end of its chain, and returns the windows that it passes.
 func (f *front) advance(level float64) []window {
-	taken, left := []window{}, make([]window, 0, len(f.windows))
-	for i, w := range f.windows {
-		if w.high <= level {
-			left = append(left, f.windows[i:]...)
-			break
-		}
-		if w.low >= level {
-			taken = append(taken, w)
-			continue
-		}
-		over := f.mesh.wedge(w.triangle, f.rank).above(level)
-		taken = append(taken, window{w.triangle, level, w.high, w.over, over - w.over})
-		left = append(left, window{w.triangle, w.low, level, over, w.volume + w.over - over})
+	reached := 0
+	for reached < len(f.beyond) && f.beyond[reached].high > level {
+		reached++
 	}
-	f.windows, f.at = left, math.Max(level, f.low)
+	taken := append(f.edge, f.beyond[:reached]...)
+	edge := make([]window, 0, len(f.edge)+8)
+	for i := range taken {
+		w := &taken[i]
+		if w.low < level {
+			over := f.mesh.wedge(w.triangle, f.rank).above(level)
+			edge = append(edge, window{w.triangle, w.low, level, over, w.volume + w.over - over})
+			w.low, w.volume = level, over-w.over
+		}
+	}
+	f.edge, f.beyond, f.at = edge, f.beyond[reached:], math.Max(level, f.low)
 	return taken
 }
 
 // levelFor is the level that the front reaches with the next volume.
 func (f *front) levelFor(volume float64) float64 {
-	return levelWith(volume, f.low, f.at, func(level float64) float64 {
-		sum := 0.0
-		for i := range f.windows {
-			w := &f.windows[i]
-			if w.high <= level {
-				break
-			}
-			if w.low >= level {
-				sum += w.volume
-			} else {
-				sum += f.mesh.wedge(w.triangle, f.rank).above(level) - w.over
-			}
+	return levelWith(volume, f.low, f.at, func(level float64) float64 { return f.above(f.edge, level) + f.above(f.beyond, level) })
+}
+
+// above is the volume of windows, sorted from the highest, above a level.
+func (f *front) above(windows []window, level float64) float64 {
+	sum := 0.0
+	for i := range windows {
+		w := &windows[i]
+		if w.high <= level {
+			break
 		}
-		return sum
-	})
+		if w.low >= level {
+			sum += w.volume
+		} else {
+			sum += f.mesh.wedge(w.triangle, f.rank).above(level) - w.over
+		}
+	}
+	return sum
 }
 
 // most corners a fragment has: a triangle cut by two levels and by the two ends of its place in a row, each adding one at the most.

@@ -14,10 +14,7 @@ type part struct {
 	batch int
 }
 
-// longestRow is the most batches that are poured side by side along one front.
-const longestRow = 12
-
-// layer cuts the chains into the batches' parts.
+// layer cuts rows into the batches' parts.
 type layer struct {
 	mesh  *mesh
 	rank  []float64
@@ -27,51 +24,26 @@ type layer struct {
 	cuts  int32
 }
 
-// lay cuts every chain into its batches' shares, in rows of several where a batch alone would make a patch narrower than strip.
-func (m *mesh) lay(rank []float64, chains []chain, shares [][]share, strip float64, fromExit []float64) []part {
+// lay cuts every row into its batches' parts.
+func (m *mesh) lay(rank []float64, rows []row, fromExit []float64) []part {
 	l := &layer{mesh: m, rank: rank, exit: fromExit, lines: map[float64]int32{}, parts: make([]part, 0, 2*len(m.triangles))}
-	batches, volumes := make([][]int, len(chains)), make([][]float64, len(chains))
-	for b, list := range shares {
-		for _, s := range list {
-			batches[s.chain], volumes[s.chain] = append(batches[s.chain], b), append(volumes[s.chain], s.volume)
-		}
-	}
-	for i, c := range chains {
-		if len(batches[i]) > 0 {
-			l.chain(newFront(m, rank, c), batches[i], volumes[i], strip)
-		}
-	}
-	return l.parts
-}
-
-func (l *layer) chain(f *front, batches []int, volumes []float64, strip float64) {
 	along := floor.Point{}
-	for at := 0; at < len(batches); {
-		level := f.levelFor(volumes[at])
-		row := min(f.row(level, strip), len(batches)-at)
-		if row > 1 {
-			sum := 0.0
-			for _, v := range volumes[at : at+row] {
-				sum += v
-			}
-			level = f.levelFor(sum)
-		}
-		if at+row == len(batches) {
-			level = math.Inf(-1) // all that is left, however it was rounded
-		}
-		windows := f.advance(level)
-		fragments := make([]fragment, 0, len(windows))
-		for _, w := range windows {
-			if g := l.mesh.fragmentOf(w, l.rank, l.number); g.count > 2 {
+	for _, r := range rows {
+		fragments := make([]fragment, 0, len(r.windows))
+		for _, w := range r.windows {
+			if g := m.fragmentOf(w, rank, l.number); g.count > 2 {
 				fragments = append(fragments, g)
 			}
 		}
-		if row > 1 {
+		if r.first {
+			along = floor.Point{}
+		}
+		if len(r.batches) > 1 {
 			along = l.direction(fragments, along)
 		}
-		l.across(fragments, along, batches[at:at+row], volumes[at:at+row])
-		at += row
+		l.across(fragments, along, r.batches, r.volumes)
 	}
+	return l.parts
 }
 
 // number names the line of a level within a triangle.
@@ -83,42 +55,6 @@ func (l *layer) number(level float64) int32 {
 		l.lines[level] = n
 	}
 	return n
-}
-
-// row is how many batches to pour along the front so that none is narrower than strip, where one alone would take it to a level.
-func (f *front) row(level, strip float64) int {
-	length, area := 0.0, 0.0
-	for _, w := range f.windows {
-		if strip == 0 || w.high <= level {
-			break
-		}
-		flat := f.mesh.wedge(w.triangle, f.rank)
-		flat.depth = [3]float64{1, 1, 1}
-		area += flat.above(math.Max(level, w.low)) - flat.above(w.high)
-		if w.low < level {
-			length += f.mesh.edgeAt(w.triangle, f.rank, level)
-		}
-	}
-	if length == 0 || area == 0 {
-		return 1
-	}
-	return min(longestRow, max(1, int(math.Ceil(strip*length/area-0.01))))
-}
-
-// edgeAt is the length of the line along which a triangle's rank is at a level, m.
-func (m *mesh) edgeAt(t int, rank []float64, level float64) float64 {
-	c := m.triangles[t].corner
-	ends, count := [3]floor.Point{}, 0
-	for i := range 3 {
-		a, b := c[i], c[(i+1)%3]
-		if (rank[a] > level) != (rank[b] > level) {
-			s := (level - rank[a]) / (rank[b] - rank[a])
-			p, q := m.points[a], m.points[b]
-			ends[count] = floor.Point{X: p.X + s*(q.X-p.X), Y: p.Y + s*(q.Y-p.Y)}
-			count++
-		}
-	}
-	return apart(ends[0], ends[1]) // neither end: nothing apart
 }
 
 // direction is the way along a row: its long axis, keeping to the way of the row before; the first row starts at its end farther from the exit.

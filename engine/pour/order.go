@@ -3,6 +3,7 @@ package pour
 import (
 	"cmp"
 	"math"
+	"slices"
 
 	"lowspot/engine/floor"
 )
@@ -56,26 +57,35 @@ func Order(room Room, volumes []float64, strip float64) (Sequence, error) {
 	if !(strip >= 0 && strip < 1e3) {
 		return Sequence{}, refuse("strip", number(strip, 3)+" m", "give the narrowest patch to pour, such as 0.5 m, or 0 for any")
 	}
-	best := Sequence{}
+	rankings := []ranking{}
 	for _, exits := range waysOut(len(room.Exits)) {
 		ways, err := newWays(room, m, exits)
 		if err != nil {
 			return Sequence{}, err
 		}
 		for _, lean := range leans {
-			if best.ideal() {
-				break
-			}
-			s, worth := ways.sequence(m, volumes, lean, strip, best)
-			if worth && (best.Patches == nil || compareSequences(s, best) < 0) {
-				best = s
-			}
+			rankings = append(rankings, ways.ranking(m, volumes, lean, strip))
 		}
 	}
-	if err := checkVolumes(best, volumes); err != nil {
-		return Sequence{}, err
+	s := leastWait(m, rankings, len(volumes))
+	return s, checkVolumes(s, volumes)
+}
+
+// leastWait draws the most promising ranking, and every other that may yet turn out to wait less.
+func leastWait(m *mesh, rankings []ranking, count int) Sequence {
+	slices.SortStableFunc(rankings, func(a, b ranking) int {
+		return cmp.Or(cmp.Compare(a.longest, b.longest), cmp.Compare(a.places, b.places))
+	})
+	best := rankings[0].draw(m, count)
+	for _, r := range rankings[1:] {
+		if r.least >= best.LongestGap {
+			continue
+		}
+		if s := r.draw(m, count); s.LongestGap < best.LongestGap {
+			best = s
+		}
 	}
-	return best, nil
+	return best
 }
 
 // prepare builds the mesh, some thousand triangles whatever the room, and scales the batches to the volume of the cells exactly.
@@ -126,33 +136,6 @@ func waysOut(count int) [][]int {
 		sets = append(sets, all)
 	}
 	return sets
-}
-
-// compareSequences puts first the shorter longest wait, then fewer places a batch, then less waiting along all edges together.
-func compareSequences(a, b Sequence) int {
-	aPlaces, aWait := a.burden()
-	bPlaces, bWait := b.burden()
-	return cmp.Or(cmp.Compare(a.LongestGap, b.LongestGap), cmp.Compare(aPlaces, bPlaces), cmp.Compare(aWait, bWait*(1-1e-9)))
-}
-
-// ideal tells whether nothing could be better: every edge is met by the next batch, and every batch is poured in one place.
-func (s Sequence) ideal() bool {
-	places, _ := s.burden()
-	return s.LongestGap == 1 && places == len(s.Patches)
-}
-
-func (s Sequence) burden() (places int, wait float64) {
-	for _, p := range s.Patches {
-		for _, ring := range p.Polygons {
-			if signedArea(ring) > 0 {
-				places++
-			}
-		}
-		for _, n := range p.Neighbours {
-			wait += n.Length * math.Abs(float64(n.Batch-p.Batch))
-		}
-	}
-	return places, wait
 }
 
 func checkVolumes(s Sequence, volumes []float64) error {
@@ -217,8 +200,16 @@ func newWays(room Room, m *mesh, exits []int) (*ways, error) {
 // joining is the width of a feature (a pipe, a corner) that the front passes without counting as two, m.
 const joining = 0.5
 
-// sequence is the best order by one ranking. It isn't worth drawing where its edges wait longer than the best so far's already by count.
-func (w *ways) sequence(m *mesh, volumes []float64, lean, strip float64, best Sequence) (Sequence, bool) {
+// ranking is one order of the floor, worked out as far as it takes to compare it with others.
+type ranking struct {
+	ways            *ways
+	rank            []float64
+	rows            []row
+	least           int // the wait can't be shorter, in batches
+	longest, places int // what it is likely to come to
+}
+
+func (w *ways) ranking(m *mesh, volumes []float64, lean, strip float64) ranking {
 	rank := make([]float64, len(m.points))
 	for i, p := range m.points {
 		// In a corner that only one node of the grid reaches, distance is flat; the slight tilt lets every triangle be cut.
@@ -226,22 +217,24 @@ func (w *ways) sequence(m *mesh, volumes []float64, lean, strip float64, best Se
 	}
 	chains := findChains(m, rank, joining)
 	c := interleave(chains, volumes)
-	if best.Patches != nil && c.longest > best.LongestGap {
-		return Sequence{}, false
-	}
-	parts := m.lay(rank, chains, c.shares, strip, w.fromExit)
-	s := Sequence{Patches: m.patches(parts, len(volumes), w.fromExit), Exits: w.exits}
+	rows := m.planRows(rank, chains, c.shares, strip)
+	return ranking{w, rank, rows.rows, c.longest, max(c.longest, rows.longest), c.places + rows.places}
+}
+
+// draw works out the patches.
+func (r ranking) draw(m *mesh, count int) Sequence {
+	s := Sequence{Patches: m.patches(m.lay(r.rank, r.rows, r.ways.fromExit), count, r.ways.fromExit), Exits: r.ways.exits}
 	for i := range s.Patches {
 		p := &s.Patches[i]
 		for _, n := range p.Neighbours {
 			s.LongestGap = max(s.LongestGap, n.Batch-p.Batch)
 		}
 		nearest := math.Inf(1)
-		for e, f := range w.exitFields {
+		for e, f := range r.ways.exitFields {
 			if d := f.At(p.Label); d < nearest {
-				nearest, p.Exit = d, w.exits[e]
+				nearest, p.Exit = d, r.ways.exits[e]
 			}
 		}
 	}
-	return s, true
+	return s
 }

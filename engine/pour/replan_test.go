@@ -37,7 +37,7 @@ func happenedBy(line Timeline, now, late float64) []Actual {
 }
 
 func TestAPourThatRunsToPlanIsReplannedAsItWas(t *testing.T) {
-	loads, crew := row(10), Crew{2, 1, 3, 0}
+	loads, crew := lane(10), Crew{2, 1, 3, 0}
 	planned, err := Clock(loads, crew, usual)
 	require.NoError(t, err)
 	for _, now := range []float64{0, 100, 300, 700, 1500, planned.Finish - 1} {
@@ -54,7 +54,7 @@ func TestAPourThatRunsToPlanIsReplannedAsItWas(t *testing.T) {
 }
 
 func TestALateBatchMovesTheRest(t *testing.T) {
-	loads, crew := row(10), Crew{2, 1, 3, 0}
+	loads, crew := lane(10), Crew{2, 1, 3, 0}
 	planned, err := Clock(loads, crew, usual)
 	require.NoError(t, err)
 	line, err := Replan(loads, crew, usual, happenedBy(planned, 1000, 200), 1000)
@@ -65,7 +65,7 @@ func TestALateBatchMovesTheRest(t *testing.T) {
 }
 
 func TestASkippedBatchIsLeftOut(t *testing.T) {
-	loads, crew := row(6), Crew{2, 1, 3, 0}
+	loads, crew := lane(6), Crew{2, 1, 3, 0}
 	line, err := Replan(loads, crew, usual, []Actual{{Batch: 3, Skipped: true}}, 0)
 	require.NoError(t, err)
 	for _, k := range line.Tasks {
@@ -77,7 +77,7 @@ func TestASkippedBatchIsLeftOut(t *testing.T) {
 }
 
 func TestWhenAllIsDownNothingIsLeft(t *testing.T) {
-	loads, crew := row(3), Crew{2, 1, 3, 0}
+	loads, crew := lane(3), Crew{2, 1, 3, 0}
 	planned, err := Clock(loads, crew, usual)
 	require.NoError(t, err)
 	line, err := Replan(loads, crew, usual, happenedBy(planned, 1e5, 0), 1e5)
@@ -88,11 +88,11 @@ func TestWhenAllIsDownNothingIsLeft(t *testing.T) {
 }
 
 func TestTapsOutOfOrderAreRefused(t *testing.T) {
-	_, err := Replan(row(3), Crew{2, 1, 3, 0}, usual, []Actual{{Batch: 2, Started: at(50), Poured: at(20)}}, 100)
+	_, err := Replan(lane(3), Crew{2, 1, 3, 0}, usual, []Actual{{Batch: 2, Started: at(50), Poured: at(20)}}, 100)
 	assert.EqualError(t, err, "batch 2: tapped at 20 s; started, carried, poured and done come in that order and not after now, 100 s")
-	_, err = Replan(row(3), Crew{2, 1, 3, 0}, usual, []Actual{{Batch: 4}}, 100)
+	_, err = Replan(lane(3), Crew{2, 1, 3, 0}, usual, []Actual{{Batch: 4}}, 100)
 	assert.ErrorContains(t, err, "batches 1 to 3")
-	_, err = Replan(row(3), Crew{0, 1, 3, 0}, usual, nil, 100)
+	_, err = Replan(lane(3), Crew{0, 1, 3, 0}, usual, nil, 100)
 	assert.ErrorContains(t, err, "people: 0; give 1 to 8")
 }
 
@@ -102,7 +102,7 @@ func TestBucketsInUseCountWhateverTheCrewSays(t *testing.T) {
 	for b := 1; b <= 4; b++ {
 		started = append(started, Actual{Batch: b, Started: at(0)})
 	}
-	line, err := Replan(row(8), Crew{1, 1, 2, 0}, usual, started, 60)
+	line, err := Replan(lane(8), Crew{1, 1, 2, 0}, usual, started, 60)
 	require.NoError(t, err)
 	wellFormed(t, line, usual)
 	assert.Equal(t, 4, line.Crew.People)
