@@ -1,0 +1,170 @@
+package rules
+
+// Running compiled expressions on one set of facts. A run works every figure out at most once.
+
+import (
+	"math"
+
+	"github.com/expr-lang/expr/vm"
+)
+
+// run is one set of facts with what has been worked out from it.
+type run struct {
+	compiled *Compiled
+	facts    Facts
+	answers  []answer
+	machines []*vm.VM // one for each depth of figures in figures
+	depth    int
+}
+
+// answer is what a name comes to.
+type answer struct {
+	state   State // empty: not looked up yet
+	value   any   // float64, string or bool
+	missing []string
+	fault   *Error
+	given   bool // by the facts
+}
+
+// frame is one expression being run.
+type frame struct {
+	run      *run
+	code     *code
+	seen     []sighting // only when traced
+	compared []comparison
+	missing  int // the node that found no value, or -1
+	fault    *Error
+}
+
+type sighting struct {
+	reached bool
+	value   any
+}
+
+type comparison struct {
+	reached bool
+	a, b    float64
+}
+
+func (c *Compiled) newRun(f Facts) *run {
+	return &run{compiled: c, facts: f, answers: make([]answer, len(c.names.list))}
+}
+
+// answer finds what a name comes to: given, worked out, or missing.
+func (r *run) answer(slot int) *answer {
+	a := &r.answers[slot]
+	if a.state != "" {
+		return a
+	}
+	n := &r.compiled.names.list[slot]
+	if given, is := r.facts[n.name]; is {
+		*a = take(n, given.Value)
+	} else if n.figure >= 0 {
+		a.state = Faulty // guards against a circle that slipped through
+		*a = r.figure(&r.compiled.figures[n.figure])
+	} else {
+		*a = answer{state: Unanswered, missing: []string{n.name}}
+	}
+	return a
+}
+
+// take checks a given value against what the name may be.
+func take(n *named, v Value) answer {
+	a := answer{state: Known, given: true}
+	problem := "is not of its kind"
+	switch {
+	case n.shape.kind == Quantity && v.Kind == Quantity:
+		if !math.IsNaN(v.Number) && !math.IsInf(v.Number, 0) {
+			a.value = v.Number
+			return a
+		}
+		problem = "is not a number that can be counted on"
+	case n.shape.kind == Truth && v.Kind == Truth:
+		a.value = v.Truth
+		return a
+	case n.shape.kind == Choice && (v.Kind == Choice || v.Kind == Text):
+		if contains(n.shape.choices, v.Text) {
+			a.value = v.Text
+			return a
+		}
+		problem = "is “" + v.Text + "”, which is not one of its options"
+	case n.shape.kind == Text && (v.Kind == Choice || v.Kind == Text):
+		a.value = v.Text
+		return a
+	}
+	return answer{state: Faulty, given: true, fault: &Error{Code: CodeFault, Field: n.name, Message: "The value of “" + n.name + "” " + problem + ".", Remedy: "Enter it again."}}
+}
+
+// figure works a figure out.
+func (r *run) figure(f *figure) answer {
+	switch {
+	case f.rule.Off != "":
+		return answer{state: Unanswered, missing: []string{f.rule.Name}}
+	case f.code == nil:
+		return answer{state: Faulty, fault: f.broken}
+	}
+	return r.work(f.code).answer
+}
+
+// worked is how one expression came out.
+type worked struct {
+	answer
+	frame *frame
+}
+
+func (r *run) work(c *code) worked { return r.execute(c, c.program, nil) }
+
+// execute runs a program of an expression.
+func (r *run) execute(c *code, program *vm.Program, seen []sighting) worked {
+	f := &frame{run: r, code: c, seen: seen, missing: -1}
+	if c.limits > 0 {
+		f.compared = make([]comparison, c.limits)
+	}
+	value, err := r.machine().Run(program, f)
+	r.depth--
+	out := worked{answer{state: Known, value: value}, f}
+	switch {
+	case f.fault != nil:
+		out.answer = answer{state: Faulty, fault: f.fault}
+	case f.missing >= 0:
+		out.answer = answer{state: Unanswered, missing: r.wanted(c, f.missing)}
+	case err != nil || !countable(value):
+		f.fail(0, "comes to a number that is too large or undefined", "Look at what it is made of; the values put in may be far out of range.")
+		out.answer = answer{state: Faulty, fault: f.fault}
+	}
+	return out
+}
+
+func countable(value any) bool {
+	n, is := value.(float64)
+	return value != nil && (!is || !math.IsNaN(n) && !math.IsInf(n, 0))
+}
+
+// machine is a machine for the depth that is entered.
+func (r *run) machine() *vm.VM {
+	if r.depth == len(r.machines) {
+		r.machines = append(r.machines, &vm.VM{MemoryBudget: limitMemory})
+	}
+	r.depth++
+	return r.machines[r.depth-1]
+}
+
+// wanted are the words missing where a name found no value: its own and those read together with it.
+func (r *run) wanted(c *code, id int) []string {
+	var missing []string
+	for _, slot := range c.groups[c.nodes[id].group] {
+		if a := r.answer(slot); a.state == Unanswered {
+			missing = union(missing, a.missing)
+		}
+	}
+	return missing
+}
+
+func union(list, more []string) []string {
+	for _, item := range more {
+		if !contains(list, item) {
+			list = append(list, item)
+		}
+	}
+	return list
+}

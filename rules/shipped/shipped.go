@@ -1,0 +1,38 @@
+// Package shipped holds the rulebook that ships: one file a theme, read in the order of the files' names.
+package shipped
+
+import (
+	"embed"
+	"strings"
+
+	"lowspot/rules"
+)
+
+//go:embed *.rules
+var files embed.FS
+
+// Texts are the shipped files by name.
+func Texts() map[string]string {
+	texts := map[string]string{}
+	entries, _ := files.ReadDir(".") // an embedded folder is always there
+	for _, entry := range entries {
+		text, _ := files.ReadFile(entry.Name())
+		texts[entry.Name()] = string(text)
+	}
+	return texts
+}
+
+// Text is the whole shipped rulebook as one text.
+func Text() string {
+	var w strings.Builder
+	entries, _ := files.ReadDir(".")
+	for _, entry := range entries {
+		text, _ := files.ReadFile(entry.Name())
+		w.Write(text)
+		w.WriteString("\n")
+	}
+	return w.String()
+}
+
+// Book reads the shipped rulebook. Its errors are those of Text's lines; the tests hold that there are none.
+func Book() (*rules.Book, []*rules.Error) { return rules.Parse(Text()) }
