@@ -7,7 +7,7 @@ import (
 )
 
 // likelyGaps lists the places where the largest gap may be, the worst first.
-func likelyGaps(surface Surface, outline Outline, length float64) []edgeLine {
+func likelyGaps(surface *Surface, outline Outline, length float64) []edgeLine {
 	step := gridStep(outline, length)
 	places := places{apart: math.Max(step, length/8)}
 	edge := edge{length: length}
@@ -47,7 +47,7 @@ func (p *places) bar() float64 {
 func (p *places) add(place edgeLine) {
 	for i, other := range p.kept {
 		alike := math.Abs(place.x*other.y-place.y*other.x) < 0.2
-		if alike && spacing(place.point(place.at), other.point(other.at)) < p.apart {
+		if alike && Distance(place.point(place.at), other.point(other.at)) < p.apart {
 			if place.depth <= other.depth {
 				return
 			}
@@ -74,13 +74,13 @@ type edgeGrid struct {
 	outline       Outline
 }
 
-func newEdgeGrid(surface Surface, outline Outline, x, y, step float64) *edgeGrid {
+func newEdgeGrid(surface *Surface, outline Outline, x, y, step float64) *edgeGrid {
 	t := &edgeGrid{x: x, y: y, step: step}
 	t.outline.Outer = t.turnAll(outline.Outer)
 	for _, hole := range outline.Holes {
 		t.outline.Holes = append(t.outline.Holes, t.turnAll(hole))
 	}
-	low, high := boundsOf(t.outline.Outer)
+	low, high := Bounds(t.outline.Outer)
 	t.low = Point{low.X, low.Y + step/2}
 	t.columns, t.rows = int((high.X-low.X)/step)+1, int((high.Y-low.Y)/step)+1
 	t.heights = make([]float64, t.columns*t.rows)
@@ -109,7 +109,7 @@ func (t *edgeGrid) fill(points []Point, heights []float64, triangle [3]int) {
 	if !ok {
 		return
 	}
-	low, high := boundsOf(corners[:])
+	low, high := Bounds(corners[:])
 	for row := t.index(low.Y - t.low.Y); row < t.rows; row++ {
 		v := t.low.Y + float64(row)*t.step
 		if v > high.Y {

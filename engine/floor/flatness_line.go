@@ -1,12 +1,7 @@
 // One straight line over the surface: where it runs inside the room and the exact heights along it.
 package floor
 
-import (
-	"math"
-	"sort"
-
-	"lowspot/engine/steady"
-)
+import "sort"
 
 // planeOver is the plane through three heights; false where the corners lie on a line.
 func planeOver(corners [3]Point, heights [3]float64) (Plane, bool) {
@@ -49,9 +44,9 @@ func triangleSpan(corners [3]Point, v float64) (from, to float64, crossed bool) 
 // piecesInside are the spans of the line y = v that lie inside an outline, from left to right.
 func piecesInside(outline Outline, v float64) [][2]float64 {
 	var crossings []float64
-	for _, ring := range outline.allRings() {
+	for _, ring := range outline.Rings() {
 		for i := range ring {
-			p, q := ring[i], ring[(i+1)%len(ring)]
+			p, q := ring[i], ring.corner(i+1)
 			if (p.Y > v) != (q.Y > v) {
 				crossings = append(crossings, p.X+(q.X-p.X)*(v-p.Y)/(q.Y-p.Y))
 			}
@@ -67,16 +62,16 @@ func piecesInside(outline Outline, v float64) [][2]float64 {
 
 // nearby is what of a surface and an outline an edge can reach from one place.
 type nearby struct {
-	surface   Surface
+	surface   *Surface
 	outline   Outline
 	triangles [][3]int
 	edge      edge
 }
 
-func newNearby(surface Surface, outline Outline, centre Point, radius float64) *nearby {
+func newNearby(surface *Surface, outline Outline, centre Point, radius float64) *nearby {
 	n := &nearby{surface: surface, outline: outline}
 	for _, t := range surface.Triangles {
-		low, high := boundsOf([]Point{surface.Points[t[0]], surface.Points[t[1]], surface.Points[t[2]]})
+		low, high := Bounds([]Point{surface.Points[t[0]], surface.Points[t[1]], surface.Points[t[2]]})
 		if low.X <= centre.X+radius && high.X >= centre.X-radius && low.Y <= centre.Y+radius && high.Y >= centre.Y-radius {
 			n.triangles = append(n.triangles, t)
 		}
@@ -97,7 +92,7 @@ func (n *nearby) gapOn(line edgeLine, length, between, bar float64) edgeLine {
 	}
 	stretches := n.stretches(across)
 	turned := Outline{}
-	for _, ring := range n.outline.allRings() {
+	for _, ring := range n.outline.Rings() {
 		out := make(Ring, len(ring))
 		for i, p := range ring {
 			out[i] = across(p)
@@ -207,18 +202,3 @@ func resample(creases, heights []float64, length, between float64) (along, sampl
 	}
 	return along[:kept], sampled
 }
-
-func spacing(p, q Point) float64 { return steady.Hypot(q.X-p.X, q.Y-p.Y) }
-
-func boundsOf(points []Point) (low, high Point) {
-	for i, p := range points {
-		if i == 0 {
-			low, high = p, p
-		}
-		low = Point{math.Min(low.X, p.X), math.Min(low.Y, p.Y)}
-		high = Point{math.Max(high.X, p.X), math.Max(high.Y, p.Y)}
-	}
-	return low, high
-}
-
-func (o Outline) allRings() []Ring { return append([]Ring{o.Outer}, o.Holes...) }

@@ -21,7 +21,7 @@ const (
 
 // LargestGap finds the largest gap under a straightedge of a length on the surface within the outline. The surface must cover the outline; where it
 // doesn't, no edge is laid.
-func LargestGap(surface Surface, outline Outline, length float64) (Gap, error) {
+func LargestGap(surface *Surface, outline Outline, length float64) (Gap, error) {
 	if err := checkEdge(length); err != nil {
 		return Gap{}, err
 	}
@@ -62,7 +62,7 @@ func (l edgeLine) turned(about, angle float64) edgeLine {
 
 // gridStep is how far apart lines and samples lie when looking for likely places.
 func gridStep(outline Outline, length float64) float64 {
-	low, high := boundsOf(outline.Outer)
+	low, high := Bounds(outline.Outer)
 	step := length / 20
 	if step > 0.1 {
 		step = 0.1
@@ -74,7 +74,7 @@ func gridStep(outline Outline, length float64) float64 {
 }
 
 // refineGap moves and turns the edge about a likely place until nothing nearby is worse.
-func refineGap(surface Surface, outline Outline, place edgeLine, length float64) Gap {
+func refineGap(surface *Surface, outline Outline, place edgeLine, length float64) Gap {
 	step := gridStep(outline, length)
 	near := newNearby(surface, outline, place.point(place.at), 1.5*length+step)
 	best := near.gapOn(place, length, length/50, 0)
