@@ -1,3 +1,4 @@
+// What an outline must be before anything is worked out on it. Every fault says where it is, so that the map can point at it.
 package floor
 
 import (
@@ -5,14 +6,16 @@ import (
 	"strconv"
 )
 
-// The limits of one outline: a square kilometre, and more corners than any room has.
+// The limits of one outline: a kilometre, and more corners than any room has.
 const (
-	mostCorners = 1000
+	mostCorners = 2000
 	farthest    = 1000.0 // metres from the origin
 	shortest    = 1e-4   // metres: the least wall
+	leastArea   = 1e-4   // square metres: a square centimetre
 )
 
-// Check tells what is wrong with an outline and where: too few corners, a wall of no length, walls that cross or touch, a hole outside.
+// Check tells what is wrong with an outline and where: too few corners, a wall of no length, walls that cross or touch, a keep-out outside the
+// room or on another. Keep-outs may stand against walls and against each other. The error is an *Error.
 func (o Outline) Check() error {
 	corners := 0
 	for _, ring := range o.Rings() {
@@ -26,41 +29,50 @@ func (o Outline) Check() error {
 			return err
 		}
 	}
-	return o.checkHoles()
+	if err := o.checkHoles(); err != nil {
+		return err
+	}
+	if o.Area() < leastArea {
+		return &Error{Code: "no-floor", At: o.Outer[0], Message: "The keep-outs leave no floor to pour.", Remedy: "Check their sizes, or take the room out of the job."}
+	}
+	return nil
 }
 
 func (r Ring) check() error {
-	for _, p := range r {
-		if math.IsNaN(p.X) || math.IsNaN(p.Y) || math.Abs(p.X) > farthest || math.Abs(p.Y) > farthest {
-			return &Error{Code: "too-far", Message: "A corner lies more than a kilometre away.", Remedy: "Check the units of its distances."}
-		}
-	}
 	if len(r) < 3 {
 		return &Error{Code: "too-few-corners", Message: "An outline needs three corners at least.", Remedy: "Add the missing corners."}
+	}
+	for i, p := range r {
+		if !finite(p.X, p.Y) {
+			return &Error{Code: "too-far", Message: "Corner " + strconv.Itoa(i+1) + " has no usable place.", Remedy: "Check its distances."}
+		}
+		if math.Abs(p.X) > farthest || math.Abs(p.Y) > farthest {
+			return &Error{Code: "too-far", At: p, Message: "Corner " + strconv.Itoa(i+1) + " lies more than a kilometre away.", Remedy: "Check the units of its distances."}
+		}
 	}
 	for i := range r {
 		if r.WallLength(i) < shortest {
 			return &Error{Code: "no-length", At: r[i], Message: "Wall " + strconv.Itoa(i+1) + " has no length.", Remedy: "Take out the doubled corner."}
 		}
 	}
-	if err := r.checkCrossing(); err != nil {
+	if err := r.checkWalls(); err != nil {
 		return err
 	}
-	if math.Abs(r.Area()) < shortest {
+	if r.Area() < leastArea {
 		return &Error{Code: "no-area", At: r[0], Message: "The outline encloses nothing.", Remedy: "Check the corners' order."}
 	}
 	return nil
 }
 
-func (r Ring) checkCrossing() error {
+func (r Ring) checkWalls() error {
 	for i := range r {
-		if foldsBack(r[i], r.corner(i+1), r.corner(i+2)) {
-			return &Error{Code: "folds-back", At: r.corner(i + 1), Message: "Walls " + strconv.Itoa(i+1) + " and " + strconv.Itoa((i+1)%len(r)+1) + " lie on each other.", Remedy: "Check the turn between them."}
+		a, b, c := r[i], r.corner(i+1), r.corner(i+2)
+		if onSegment(c, a, b) || onSegment(a, b, c) {
+			return &Error{Code: "folds-back", At: b, Message: "Walls " + strconv.Itoa(i+1) + " and " + strconv.Itoa((i+1)%len(r)+1) + " lie on each other.", Remedy: "Check the turn between them."}
 		}
-		for j := i + 2; j < len(r); j++ {
-			if i == 0 && j == len(r)-1 {
-				continue
-			}
+	}
+	for i := range r {
+		for j := i + 2; j < len(r) && !(i == 0 && j == len(r)-1); j++ {
 			if at, meet := meeting(r[i], r.corner(i+1), r[j], r.corner(j+1)); meet {
 				return &Error{Code: "crosses-itself", At: at, Message: "Wall " + strconv.Itoa(i+1) + " meets wall " + strconv.Itoa(j+1) + ".", Remedy: "Check the lengths and turns between them."}
 			}
@@ -69,57 +81,49 @@ func (r Ring) checkCrossing() error {
 	return nil
 }
 
-func foldsBack(a, b, c Point) bool {
-	across := (b.X-a.X)*(c.Y-b.Y) - (b.Y-a.Y)*(c.X-b.X)
-	along := (b.X-a.X)*(c.X-b.X) + (b.Y-a.Y)*(c.Y-b.Y)
-	return along < 0 && math.Abs(across) < 1e-9*math.Abs(along)
-}
-
-// meeting finds where two walls cross or touch.
-func meeting(a, b, c, d Point) (Point, bool) {
-	for _, touch := range []struct{ p, from, to Point }{{a, c, d}, {b, c, d}, {c, a, b}, {d, a, b}} {
-		if onSegment(touch.p, touch.from, touch.to) {
-			return touch.p, true
-		}
-	}
-	return crossingOf(a, b, c, d)
-}
-
-// checkHoles allows a hole to stand against a wall, as a bath does, but not to reach through it or into another hole.
+// checkHoles allows a keep-out to stand against a wall, as a bath does, but not to reach through it or into another keep-out.
 func (o Outline) checkHoles() error {
 	for i, hole := range o.Holes {
+		name := "Keep-out " + strconv.Itoa(i+1)
 		for _, corner := range hole {
 			if !o.Outer.Contains(corner) {
-				return &Error{Code: "hole-outside", At: corner, Message: "A corner of this keep-out lies outside the room.", Remedy: "Check where it stands and how large it is."}
+				return &Error{Code: "hole-outside", At: corner, Message: name + " has a corner outside the room.", Remedy: "Check where it stands and how large it is."}
 			}
 		}
-		if at, crosses := ringsCross(hole, o.Outer); crosses {
-			return &Error{Code: "hole-crosses", At: at, Message: "This keep-out reaches through a wall.", Remedy: "Check where it stands and how large it is."}
+		if at, some := hole.stretch(o.Outer, func(p Point) bool { return !o.Outer.Contains(p) }); some {
+			return &Error{Code: "hole-crosses", At: at, Message: name + " reaches through a wall.", Remedy: "Check where it stands and how large it is."}
 		}
-		for _, other := range o.Holes[:i] {
-			if at, crosses := ringsCross(hole, other); crosses || other.Contains(hole[0]) || hole.Contains(other[0]) {
-				if !crosses {
-					at = hole[0]
-				}
-				return &Error{Code: "holes-overlap", At: at, Message: "Two keep-outs lie on each other.", Remedy: "Make one outline of the two."}
+		for j, other := range o.Holes[:i] {
+			if at, some := overlap(hole, other); some {
+				return &Error{Code: "holes-overlap", At: at, Message: name + " lies on keep-out " + strconv.Itoa(j+1) + ".", Remedy: "Make one outline of the two, or move one."}
 			}
 		}
 	}
 	return nil
 }
 
-// ringsCross tells whether two rings' walls properly cross; touching is not crossing.
-func ringsCross(r, s Ring) (Point, bool) {
-	for i := range r {
-		for j := range s {
-			a, b, c, d := r[i], r.corner(i+1), s[j], s.corner(j+1)
-			if onSegment(a, c, d) || onSegment(b, c, d) || onSegment(c, a, b) || onSegment(d, a, b) {
-				continue
-			}
-			if at, meet := meeting(a, b, c, d); meet {
-				return at, true
-			}
-		}
+// overlap finds a spot where two rings have ground in common.
+func overlap(r, s Ring) (Point, bool) {
+	if at, some := r.stretch(s, s.holds); some {
+		return at, true
 	}
-	return Point{}, false
+	if at, some := s.stretch(r, r.holds); some {
+		return at, true
+	}
+	// No wall of either runs inside the other: they lie apart, or are the same ring.
+	at := r.justInside()
+	return at, s.holds(at)
+}
+
+// holds tells whether p lies in the ring and on none of its walls.
+func (r Ring) holds(p Point) bool {
+	_, _, off := r.NearestWall(p)
+	return off > touching && r.Contains(p)
+}
+
+// justInside is a spot ten micrometres inside the first wall.
+func (r Ring) justInside() Point {
+	a, b := r.Wall(0)
+	middle, reach := toward(a, b, 0.5), math.Copysign(10*touching, r.SignedArea())/Distance(a, b)
+	return Point{middle.X - reach*(b.Y-a.Y), middle.Y + reach*(b.X-a.X)}
 }

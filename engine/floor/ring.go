@@ -7,9 +7,6 @@ import (
 	"lowspot/engine/steady"
 )
 
-// touching is how near a spot counts as lying on a wall, metres: nobody measures a micrometre, and rounding stays far below it.
-const touching = 1e-6
-
 // Rectangle is the ring of a room of the given length along x and width along y, metres, from the origin counter-clockwise.
 func Rectangle(length, width float64) Ring {
 	return Ring{{0, 0}, {length, 0}, {length, width}, {0, width}}
@@ -128,9 +125,6 @@ func Bounds(points []Point) (low, high Point) {
 
 // Distance is how far two points lie apart, metres.
 func Distance(a, b Point) float64 { return steady.Hypot(a.X-b.X, a.Y-b.Y) }
-
-// onSegment tells whether p lies on the wall from a to b, ends included.
-func onSegment(p, a, b Point) bool { return Distance(nearestOn(a, b, p), p) <= touching }
 
 // turn is twice the signed area of the triangle abc, m²: above zero when c lies to the left of the way from a to b.
 func turn(a, b, c Point) float64 { return (b.X-a.X)*(c.Y-a.Y) - (b.Y-a.Y)*(c.X-a.X) }
