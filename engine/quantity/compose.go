@@ -12,7 +12,7 @@ import (
 
 // compose works on cleaned text. The result has no symbol.
 func compose(text string) (Unit, bool) {
-	text = strings.TrimSpace(text)
+	text = strings.TrimSpace(strings.ReplaceAll(text, "*", " "))
 	if u, ok := lookup(text); ok {
 		return u, true
 	}

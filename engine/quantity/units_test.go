@@ -1,6 +1,7 @@
 package quantity_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -55,5 +56,17 @@ func TestASpellingFindsItsUnit(t *testing.T) {
 	for _, unknown := range []string{"furlong", "MG", "ton", "m/", "/", "()", "m²²x", "5", "0 m", "sq", "sq kg x"} {
 		_, ok := UnitNamed(unknown)
 		assert.False(t, ok, unknown)
+	}
+}
+
+func TestAnErrorsExamplesWork(t *testing.T) {
+	for _, d := range dimensions {
+		_, err := Read("?", d)
+		examples := strings.Split(err.Error(), "Write it like ")[1]
+		for _, piece := range strings.Split(examples, "“")[1:] {
+			example, _, _ := strings.Cut(piece, "”")
+			_, err := Read(example, d)
+			assert.NoError(t, err, d.Name())
+		}
 	}
 }
