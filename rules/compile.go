@@ -3,6 +3,7 @@ package rules
 // Compiling a book: every rule is checked on its own, so that one bad rule never takes the others with it.
 
 import (
+	"sort"
 	"strings"
 
 	"lowspot/engine/quantity"
@@ -57,6 +58,10 @@ func Compile(b *Book, v Vocabulary) (*Compiled, []*Error) {
 		}
 	}
 	c.readExamples()
+	sort.SliceStable(c.errors, func(i, j int) bool {
+		a, b := c.errors[i], c.errors[j]
+		return a.Line < b.Line || a.Line == b.Line && a.Column < b.Column
+	})
 	if len(c.errors) > limitErrors {
 		c.errors = c.errors[:limitErrors]
 	}
@@ -145,7 +150,11 @@ func (c *compiling) figureShape(r *Rule) shape {
 			if near := nearest(r.Dimension, dimensionNames); near != "" && r.Dimension != "" {
 				remedy = "Did you mean “" + near + "”? " + remedy
 			}
-			c.fail(r, "dimension", CodeDimension, "This figure's dimension “"+r.Dimension+"” is not known.", remedy)
+			message := "No dimension is called “" + r.Dimension + "”."
+			if r.Dimension == "" {
+				message = "This figure has no dimension."
+			}
+			c.fail(r, "dimension", CodeDimension, message, remedy)
 			return unknownShape
 		}
 		return quantityShape(d)

@@ -317,7 +317,13 @@ func (l *lowering) unknownChoice(got lowered, text string, choices []string) {
 	if near := nearest(text, choices); near != "" {
 		remedy = `Did you mean "` + near + `"? ` + remedy
 	}
-	l.fail(got.id, CodeChoice, "“"+text+"” is not one of the options.", remedy)
+	at := l.code.nodes[got.id].at
+	for _, n := range l.code.nodes[got.id:] {
+		if n.literal && len(n.shape.literals) == 1 && n.shape.literals[0] == text {
+			at = n.at
+		}
+	}
+	l.failAt(at, CodeChoice, "“"+text+"” is not one of the options.", remedy)
 }
 
 func (l *lowering) bareNumber(got lowered, wanted shape) {

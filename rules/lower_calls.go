@@ -12,6 +12,9 @@ import (
 
 // name lowers a word, a figure or a let.
 func (l *lowering) name(id int, n ast.Node) lowered {
+	if _, is := dotted(n); !is {
+		return l.fail(id, CodeForbidden, "“"+l.text(id)+"” can't stand in a rule.", "Write a word by its name: deck.kind.")
+	}
 	slot, s, ok := l.resolve(id, n)
 	if !ok {
 		return lowered{}
@@ -36,7 +39,7 @@ var readers = map[Kind]string{Quantity: "·number", Truth: "·truth", Choice: "�
 func (l *lowering) resolve(id int, n ast.Node) (slot int, s shape, ok bool) {
 	name, is := dotted(n)
 	if !is {
-		l.fail(id, CodeForbidden, "“"+l.text(id)+"” can't stand here: only a word or a figure can.", "Write a name like deck.kind; make a figure of what is longer.")
+		l.fail(id, CodeForbidden, "Only a word or a figure can be missing; “"+l.text(id)+"” is neither.", "Put the name and its other value in brackets: (word ?? other); make a figure of what is longer.")
 		return 0, s, false
 	}
 	if let := l.letNamed(name); let != nil {
@@ -170,7 +173,7 @@ func (l *lowering) known(id int, arguments []ast.Node) lowered {
 
 // unit lowers a unit's function. Money has no unit: its numbers stay as they are.
 func (l *lowering) unit(id int, unit quantity.Unit, d quantity.Dimension, arguments []ast.Node) lowered {
-	taken, ok := l.take(id, arguments, 1, 1, "one number in the brackets, like mm(10)")
+	taken, ok := l.take(id, arguments, 1, 1, "one number in them, decimals with a point: mm(1.5)")
 	if !ok {
 		return lowered{shape: quantityShape(d)}
 	}

@@ -10,7 +10,7 @@ import (
 
 // nearest returns the known name that takes the fewest edits from the one given, or "" where none comes near.
 func nearest(name string, known []string) string {
-	best, fewest := "", utf8.RuneCountInString(name)/3+2
+	best, fewest := "", (utf8.RuneCountInString(name)+1)/3+1
 	for _, k := range known {
 		if d := edits(strings.ToLower(name), strings.ToLower(k), fewest); d < fewest {
 			best, fewest = k, d
