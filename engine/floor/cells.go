@@ -100,3 +100,21 @@ func Highest(cells []Cell) (height float64, at Point, some bool) {
 	}
 	return
 }
+
+// HeightAt is the deck's height at a spot in the cell or on its edge.
+func (c Cell) HeightAt(p Point) (float64, bool) {
+	if !Ring(c.Corners).Contains(p) {
+		return 0, false
+	}
+	for i := 1; i+1 < len(c.Corners); i++ {
+		a, b, d := c.Corners[0], c.Corners[i], c.Corners[i+1]
+		area := turn(a, b, d)
+		if area <= 0 {
+			continue
+		}
+		// Shares of the corners by the areas across from them; a little outside the triangle still lies in the cell's one plane.
+		sb, sd := turn(a, p, d)/area, turn(a, b, p)/area
+		return c.Heights[0]*(1-sb-sd) + c.Heights[i]*sb + c.Heights[i+1]*sd, true
+	}
+	return c.Heights[0], true
+}

@@ -1,0 +1,79 @@
+package engine
+
+import q "lowspot/engine/quantity"
+
+// The words that a person answers about the place and the work. Their order is the order of the work, and so the order of the questions.
+
+var roomWords = []Word{
+	asked(ScopeRoom, "room", "room.occupied_below", yesNo, counts, "Somebody's room is below this one.", "yes",
+		"Is there a room below?", "A leak finds the ceiling below before you find the leak.", "Think of the floor's other side: a flat, a hall, a cellar that is used."),
+	asked(ScopeRoom, "room", "room.heated", yesNo, counts, "Heating cables or pipes lie in or on the deck.", "no",
+		"Is there heating in or on this floor?", "Drilling, grinding and screwing into a heated floor can hit what carries heat, water or mains power.", "Look for a thermostat with a floor sensor or a manifold; ask the owner."),
+	asked(ScopeRoom, "room", "survey.error", of(q.Length), depths, "How far off one reading may be (one standard deviation).", "1 mm",
+		"How exact is one reading?", "The doubt of every reading is part of the doubt of the bag count.", "Read the same spot five times: if the readings lie within 2 mm of each other, answer 1 mm."),
+	asked(ScopeRoom, "room", "room.wet", yesNo, counts, "The room gets wet: shower, bath, laundry.", "yes",
+		"Will this floor get wet in use?", "Wet rooms want waterproofing over the pour, and some pours must not stay wet.", "Shower rooms, bathrooms and laundries count as wet."),
+}
+
+var deckWords = []Word{
+	asked(ScopeDeck, "deck", "deck.kind", oneOf("plywood", "osb", "chipboard", "boards", "concrete", "screed", "gypsum", "tile", "stone", "adhesive residue", "metal"), counts,
+		"What the pour lands on.", "plywood",
+		"What is the deck made of?", "Primer, least depth and how the deck must be made ready all follow from it.", "Look at a cut edge or a bare spot: sheets, boards, or something poured."),
+	asked(ScopeDeck, "deck", "deck.absorbency", oneOf("porous", "normal", "dense"), counts, "How fast the deck drinks a drop of water.", "normal",
+		"How fast does a drop of water soak in?", "The primer's strength and number of coats go by it.", "Put down a few drops: gone in a minute is porous, still standing after ten minutes is dense, between is normal."),
+	asked(ScopeDeck, "deck", "deck.thickness", of(q.Length), depths, "Thickness of the sheets or boards over the joists, or of the slab.", "18 mm",
+		"How thick is it?", "A thin deck bends between the joists and cracks what is poured on it.", "Measure at a hole, a pipe or the edge of a hatch."),
+	asked(ScopeDeck, "deck", "deck.sound", yesNo, counts, "Solid everywhere: nothing loose, hollow or springing.", "yes",
+		"Is the deck solid everywhere?", "What is loose under a pour breaks the pour.", "Walk all of it, tap with a hammer handle, listen for a hollow sound, look for boards that move."),
+	asked(ScopeDeck, "deck", "deck.clean", yesNo, counts, "Free of dust, wax, paint, oil and old adhesive.", "yes",
+		"Is it clean to the bare deck?", "Primer sticks to the deck or to the dirt, not to both.", "Vacuum, then wipe with a dark cloth: it should stay dark."),
+	asked(ScopeDeck, "deck", "deck.gaps_filled", yesNo, counts, "Joints, holes and edges are filled or taped.", "yes",
+		"Are all gaps and holes closed?", "A pour runs through any gap that water would find.", "Look for light from below; check pipes, sheet joints, the gap under the plasterboard."),
+	asked(ScopeDeck, "deck", "deck.screwed", yesNo, counts, "Sheets or boards are screwed to every joist.", "yes",
+		"Is it screwed down to every joist?", "A sheet that lifts by a hair breaks the bond above it.", "Count screws along one joist; add some where a foot can move the sheet."),
+	asked(ScopeDeck, "moisture", "slab.age", of(q.Time), days, "How long ago the slab or screed was placed.", "90 d",
+		"How old is the slab or screed?", "Young concrete still gives off water and still shrinks.", "Ask the builder; over a year old, answer 1000 d."),
+	asked(ScopeDeck, "moisture", "slab.humidity", of(q.Number), percents, "Relative humidity in the slab at the probe's depth.", "75 %",
+		"What is the relative humidity in the slab?", "Too much of it lifts primer, pour and floor years later.", "Probes in drilled holes, read after a day at least."),
+	asked(ScopeDeck, "moisture", "deck.moisture", of(q.Number), percents, "Moisture of the wood by mass.", "10 %",
+		"How wet is the wood?", "Wet wood shrinks under the pour and cracks it.", "Pin meter, several places, near walls and pipes too."),
+}
+
+var doorWords = []Word{
+	asked(ScopeDoor, "edges", "door.leaf_gap", of(q.Length), depths, "Gap between the bare deck and the door leaf's lower edge.", "20 mm",
+		"How much gap is there under the door?", "A raised floor can stop the door.", "Measure from the deck to the leaf with the door closed and half open."),
+	asked(ScopeDoor, "edges", "door.dammed", yesNo, counts, "A dam closes this door before the pour.", "yes",
+		"Will this door be dammed?", "An open door is where the pour leaves the room.", "A batten set in sealant, as high as the pour and a bit."),
+}
+
+var airWords = []Word{
+	asked(ScopeJob, "air", "air.temperature", of(q.Temperature), degrees, "Air in the room on pour day.", "18 °C",
+		"How warm will the room be?", "Every time on the bag goes with the temperature.", "A thermometer at knee height, away from sun and heater."),
+	asked(ScopeJob, "air", "air.humidity", of(q.Number), percents, "Relative humidity of the air.", "55 %",
+		"How humid is the air?", "Dry air dries the skin of the pour, wet air puts dew on a cold deck.", "A hygrometer, an hour in the room."),
+	asked(ScopeJob, "air", "air.speed", of(q.Speed), windSpeeds, "Draught over the floor.", "2 km/h",
+		"Is there a draught?", "Moving air dries and cracks the surface.", "Closed room 0; a thread that leans is about 2 km/h; papers that move are about 10 km/h."),
+	asked(ScopeJob, "air", "deck.temperature", of(q.Temperature), degrees, "The deck's own surface.", "15 °C",
+		"How warm is the deck itself?", "The pour takes the deck's temperature, not the air's.", "Contact or infrared thermometer at the coldest corner."),
+	asked(ScopeJob, "air", "water.temperature", of(q.Temperature), degrees, "Mixing water.", "12 °C",
+		"How warm is the mixing water?", "It sets the mix's temperature quicker than anything else.", "Thermometer in a bucket after the tap has run for a minute."),
+	asked(ScopeJob, "air", "powder.temperature", of(q.Temperature), degrees, "The bags, where they are stored.", "18 °C",
+		"How warm are the bags?", "Cold bags from a van set late, hot ones at once.", "Thermometer between two bags for ten minutes."),
+}
+
+var crewWords = []Word{
+	asked(ScopeJob, "crew", "crew.people", of(q.Number), counts, "Hands on pour day.", "2",
+		"How many people pour?", "One person can't mix and spread at once for long.", "Count only who stays from the first bucket to the last."),
+	asked(ScopeJob, "crew", "crew.mixers", of(q.Number), counts, "Mixing drills or mixers.", "1",
+		"How many mixers?", "The mixer is most often what the others wait for.", "Only those with the right paddle and power."),
+	asked(ScopeJob, "crew", "crew.buckets", of(q.Number), counts, "Mixing buckets.", "2",
+		"How many mixing buckets?", "Two buckets or more keep the floor fed.", "Clean, straight-sided, all the same size."),
+	asked(ScopeJob, "crew", "bucket.size", of(q.Volume), liquids, "What a bucket holds to the brim.", "30 L",
+		"How big is a bucket?", "It limits the bags mixed at once.", "It is printed on most; else fill it with a measuring jug."),
+	asked(ScopeJob, "crew", "order.confidence", oneOf("50 %", "90 %", "99 %"), counts, "How sure you want to be not to run out.", "90 %",
+		"How sure do you want to be that the bags last?", "Running out in the middle of a pour costs the floor; spare bags cost their price.", "90 % is a fair start; 99 % where no shop is near."),
+	asked(ScopeJob, "finish", "finish.kind", oneOf("large tile", "small tile", "stone", "resilient", "wood", "carpet", "none"), counts, "What goes on top.", "large tile",
+		"What goes on top of it?", "Each finish asks for its own flatness and stiffness.", "A tile is large when any edge is 15 in (381 mm) or more."),
+	asked(ScopeJob, "finish", "finish.thickness", of(q.Length), depths, "Thickness of the finish with its adhesive.", "12 mm",
+		"How thick is the finish with what it is laid in?", "Doors, stairs and the next room meet the finish, not the pour.", "Tile plus about 3 mm to 6 mm of adhesive."),
+}
