@@ -146,7 +146,7 @@ func TestBadInputIsRefusedInWords(t *testing.T) {
 
 func TestThePlaneOfLeastVolumeIsSeidels(t *testing.T) {
 	rng := rand.New(rand.NewSource(1))
-	for floor := 0; floor < 3000; floor++ {
+	for floor := 0; floor < 2000; floor++ {
 		g, centroid := randomGround(rng, 3+rng.Intn(60))
 		limit := []float64{0.002, 0.005, 0.02, 0.2}[rng.Intn(4)]
 		if g.spread().rank < 2 {
@@ -156,9 +156,9 @@ func TestThePlaneOfLeastVolumeIsSeidels(t *testing.T) {
 		require.NoError(t, err)
 		assert.LessOrEqual(t, f.Slope, limit*(1+1e-12), "floor %d", floor)
 		assert.Zero(t, f.Shortfall, "floor %d", floor)
-		lower, ok := seidelHeight(g, limit, centroid, 256, false, nil, rng)
+		lower, ok := seidelHeight(g, limit, centroid, 96, false, nil, rng)
 		require.True(t, ok)
-		higher, ok := seidelHeight(g, limit, centroid, 256, true, nil, rng)
+		higher, ok := seidelHeight(g, limit, centroid, 96, true, nil, rng)
 		require.True(t, ok)
 		got := f.Plane.At(centroid)
 		assert.GreaterOrEqual(t, got, lower-1e-9, "floor %d", floor)
@@ -169,7 +169,7 @@ func TestThePlaneOfLeastVolumeIsSeidels(t *testing.T) {
 func TestThePlaneThroughADoorIsSeidels(t *testing.T) {
 	rng := rand.New(rand.NewSource(2))
 	missed := 0
-	for floor := 0; floor < 1500; floor++ {
+	for floor := 0; floor < 1000; floor++ {
 		g, centroid := randomGround(rng, 3+rng.Intn(40))
 		if g.spread().rank < 2 {
 			continue
@@ -180,8 +180,8 @@ func TestThePlaneThroughADoorIsSeidels(t *testing.T) {
 		require.NoError(t, err)
 		assert.InDelta(t, height, f.Plane.At(door), 1e-9)
 		pin := &pinned{door, height}
-		lower, fitsOutside := seidelHeight(g, 0.02, centroid, 256, false, pin, rng)
-		higher, fitsInside := seidelHeight(g, 0.02, centroid, 256, true, pin, rng)
+		lower, fitsOutside := seidelHeight(g, 0.02, centroid, 96, false, pin, rng)
+		higher, fitsInside := seidelHeight(g, 0.02, centroid, 96, true, pin, rng)
 		if f.Shortfall > 1e-8 {
 			missed++
 			assert.False(t, fitsInside, "floor %d misses by %v though a plane fits", floor, f.Shortfall)
