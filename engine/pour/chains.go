@@ -75,8 +75,15 @@ func newLevels(m *mesh, rank []float64, reach float64) *levels {
 // span is the least and the greatest rank in a triangle.
 func (m *mesh) span(t int, rank []float64) (low, high float64) {
 	c := m.triangles[t].corner
-	a, b, d := rank[c[0]], rank[c[1]], rank[c[2]]
-	return math.Min(a, math.Min(b, d)), math.Max(a, math.Max(b, d))
+	low, high = rank[c[0]], rank[c[0]]
+	for _, corner := range c[1:] {
+		if r := rank[corner]; r < low {
+			low = r
+		} else if r > high {
+			high = r
+		}
+	}
+	return low, high
 }
 
 // join gives the triangles of slab k their nodes: one for each part of the slab that hangs together within reach.
@@ -90,7 +97,6 @@ func (l *levels) join(k int) {
 			}
 		}
 	}
-	slices.Sort(near)
 	l.near = near
 	for _, t := range near {
 		l.sets[t] = t
@@ -122,7 +128,7 @@ func (l *levels) join(k int) {
 func (l *levels) sideWithin(t, s int, from, to float64) bool {
 	c := l.mesh.triangles[t].corner
 	a, b := l.rank[c[s]], l.rank[c[(s+1)%3]]
-	return math.Max(a, b) >= from && math.Min(a, b) <= to
+	return (a >= from || b >= from) && (a <= to || b <= to)
 }
 
 // chains strings nodes together wherever one follows one.

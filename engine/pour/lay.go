@@ -26,7 +26,10 @@ type layer struct {
 
 // lay cuts every row into its batches' parts.
 func (m *mesh) lay(rank []float64, rows []row, fromExit []float64) []part {
-	l := &layer{mesh: m, rank: rank, exit: fromExit, lines: map[float64]int32{}, parts: make([]part, 0, 2*len(m.triangles))}
+	if m.parts == nil {
+		m.parts = make([]part, 0, 2*len(m.triangles))
+	}
+	l := &layer{mesh: m, rank: rank, exit: fromExit, lines: map[float64]int32{}, parts: m.parts[:0]}
 	along := floor.Point{}
 	for _, r := range rows {
 		fragments := make([]fragment, 0, len(r.windows))
@@ -43,6 +46,7 @@ func (m *mesh) lay(rank []float64, rows []row, fromExit []float64) []part {
 		}
 		l.across(fragments, along, r.batches, r.volumes)
 	}
+	m.parts = l.parts
 	return l.parts
 }
 
@@ -135,16 +139,25 @@ func rowLevels(fragments []fragment, along floor.Point, volumes []float64) []flo
 		wedges = f.wedges(wedges)
 	}
 	levels := []float64{math.Inf(1)}
-	sum := 0.0
+	sum, down := 0.0, 0.0 // what the batches so far take, and how much of it lies in wedges that later cuts needn't look at
 	for _, v := range volumes[:len(volumes)-1] {
 		sum += v
-		levels = append(levels, levelWith(sum, low, high, func(level float64) float64 {
+		high = levelWith(sum-down, low, high, func(level float64) float64 {
 			above := 0.0
 			for i := range wedges {
-				above += wedges[i].above(level)
+				w := &wedges[i]
+				above += w.above(level)
 			}
 			return above
-		}))
+		})
+		levels = append(levels, high)
+		wedges = slices.DeleteFunc(wedges, func(w wedge) bool {
+			passed := w.value[0] > high && w.value[1] > high && w.value[2] > high
+			if passed {
+				down += w.volume()
+			}
+			return passed
+		})
 	}
 	return append(levels, math.Inf(-1))
 }

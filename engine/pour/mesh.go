@@ -18,7 +18,8 @@ type Cell struct {
 type mesh struct {
 	points    []floor.Point
 	triangles []triangle
-	edges     int // how many sides there are, each shared by one or two triangles
+	edges     int    // how many sides there are, each shared by one or two triangles
+	parts     []part // room for the parts of one drawing, used over again
 }
 
 // triangle has the depth of its own cell at each corner: two cells may differ along a common side. side[i] runs from corner i to the next.
@@ -30,7 +31,7 @@ type triangle struct {
 	area   float64
 }
 
-func (t *triangle) volume() float64 { return wedge{depth: t.depth, area: t.area}.volume() }
+func (t *triangle) volume() float64 { return t.area * (t.depth[0] + t.depth[1] + t.depth[2]) / 3 }
 
 // spot is a place with the depth of the pour there.
 type spot struct {

@@ -42,7 +42,7 @@ type Neighbour struct {
 
 // leans are how strongly the order leans towards one single front that starts at the farthest point: 0 is by distance from the exit alone, which
 // starts in every far corner at once.
-var leans = []float64{0, 0.4, 0.75}
+var leans = []float64{0, 0.85}
 
 // Order gives every batch its patch of floor. Floor is ranked by walking distance from the exit less a share of the walking distance from the farthest
 // point; what ranks higher is poured earlier. Whatever that share below one, the floor not yet poured always hangs together with the exit: one
@@ -78,7 +78,7 @@ func leastWait(m *mesh, rankings []ranking, count int) Sequence {
 	})
 	best := rankings[0].draw(m, count)
 	for _, r := range rankings[1:] {
-		if r.least >= best.LongestGap {
+		if r.least >= best.LongestGap || r.longest > 2*best.LongestGap {
 			continue
 		}
 		if s := r.draw(m, count); s.LongestGap < best.LongestGap {
@@ -123,7 +123,7 @@ func prepare(room Room, volumes []float64) (*mesh, []float64, error) {
 func squareFor(outline floor.Outline) float64 {
 	low, high := bounds(outline.Outer)
 	wide, deep := high.X-low.X, high.Y-low.Y
-	return math.Max(0.1, math.Max(math.Sqrt(wide*deep/400), math.Max(wide, deep)/300))
+	return math.Max(0.1, math.Max(math.Sqrt(wide*deep/300), math.Max(wide, deep)/300))
 }
 
 // waysOut lists the sets of exits to try: each alone, and all together.

@@ -9,41 +9,38 @@ type wedge struct {
 	area  float64
 }
 
-func (m *mesh) wedge(t int, rank []float64) wedge {
+func (m *mesh) wedge(t int, rank []float64) *wedge {
 	tri := &m.triangles[t]
-	return wedge{[3]float64{rank[tri.corner[0]], rank[tri.corner[1]], rank[tri.corner[2]]}, tri.depth, tri.area}
+	return &wedge{[3]float64{rank[tri.corner[0]], rank[tri.corner[1]], rank[tri.corner[2]]}, tri.depth, tri.area}
 }
 
-func (w wedge) volume() float64 { return w.area * (w.depth[0] + w.depth[1] + w.depth[2]) / 3 }
+func (w *wedge) volume() float64 { return w.area * (w.depth[0] + w.depth[1] + w.depth[2]) / 3 }
 
 // above is the volume of the part whose value is above a level, m³.
-func (w wedge) above(level float64) float64 {
-	over := 0
-	for _, v := range w.value {
-		if v > level {
-			over++
-		}
-	}
-	switch over {
-	case 0:
-		return 0
-	case 3:
+func (w *wedge) above(level float64) float64 {
+	a, b, c := w.value[0] > level, w.value[1] > level, w.value[2] > level
+	switch {
+	case a && b && c:
 		return w.volume()
-	case 1:
-		return w.tip(level, true)
+	case !(a || b || c):
+		return 0
+	case a != b && a != c:
+		return w.tip(0, 1, 2, level, a)
+	case b != c && b != a:
+		return w.tip(1, 2, 0, level, b)
 	}
-	return w.volume() - w.tip(level, false)
+	return w.tip(2, 0, 1, level, c)
 }
 
-// tip is the volume of the corner that alone lies above (or alone not above) a level: the triangle cut off along two sides.
-func (w wedge) tip(level float64, above bool) float64 {
-	i := 0
-	for (w.value[i] > level) != above {
-		i++
+// tip is the volume above a level that parts corner i, above it or not, from the other two.
+func (w *wedge) tip(i, b, c int, level float64, above bool) float64 {
+	from, depth := w.value[i], w.depth[i]
+	tb, tc := (level-from)/(w.value[b]-from), (level-from)/(w.value[c]-from)
+	volume := w.area * tb * tc * (depth + (tb*(w.depth[b]-depth)+tc*(w.depth[c]-depth))/3)
+	if above {
+		return volume
 	}
-	b, c := (i+1)%3, (i+2)%3
-	tb, tc := (level-w.value[i])/(w.value[b]-w.value[i]), (level-w.value[i])/(w.value[c]-w.value[i])
-	return w.area * tb * tc * (w.depth[i] + (tb*(w.depth[b]-w.depth[i])+tc*(w.depth[c]-w.depth[i]))/3)
+	return w.volume() - volume
 }
 
 // levelWith finds the level between low and high above which the volume lies exactly, where volumeAbove falls from too much at low to nothing at high:
@@ -59,7 +56,7 @@ func levelWith(volume, low, high float64, volumeAbove func(float64) float64) flo
 			level = (low + high) / 2
 		}
 		missing := volume - volumeAbove(level)
-		if math.Abs(missing) <= 1e-9*volume || high-low < 1e-14*(1+math.Abs(low)) {
+		if math.Abs(missing) <= 1e-10*volume || high-low < 1e-14*(1+math.Abs(low)) {
 			return level
 		}
 		if missing > 0 {
