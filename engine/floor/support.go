@@ -1,5 +1,4 @@
-// Where the readings end before the walls do, the surface needs heights at the walls themselves: spots of support, and a plain way to tell
-// their heights where nothing better is at hand.
+// Where the readings end before the walls do, the surface needs heights at the walls themselves: spots of support.
 package floor
 
 import "math"
@@ -39,36 +38,4 @@ func anyNear(points []Point, p Point, reach float64) bool {
 		}
 	}
 	return false
-}
-
-// Trend estimates the deck's height anywhere from the readings alone: the least-squares plane through three or more, level at their mean
-// where there are fewer or all lie on one line, level at zero where there are none. It smooths: it doesn't go through the readings.
-func Trend(points []Point, heights []float64) func(Point) float64 {
-	plane := LeastSquares(points, heights)
-	return plane.At
-}
-
-// LeastSquares is the plane with the least sum of squared heights between it and the readings (normal equations about the readings' centre).
-// It is level at the mean height where the readings don't fix a slope: fewer than three, or all within a millimetre of one line.
-func LeastSquares(points []Point, heights []float64) Plane {
-	n := float64(len(points))
-	if n == 0 {
-		return Plane{}
-	}
-	var x, y, z float64
-	for i, p := range points {
-		x, y, z = x+p.X/n, y+p.Y/n, z+heights[i]/n
-	}
-	var xx, xy, yy, xz, yz float64
-	for i, p := range points {
-		dx, dy, dz := p.X-x, p.Y-y, heights[i]-z
-		xx, xy, yy = xx+dx*dx, xy+dx*dy, yy+dy*dy
-		xz, yz = xz+dx*dz, yz+dy*dz
-	}
-	// The determinant over the trace is about the mean square distance from the best line through the readings, times their number.
-	determinant := xx*yy - xy*xy
-	if determinant <= oneLine*oneLine*n*(xx+yy) {
-		return Plane{C: z}
-	}
-	return through(Point{x, y}, z, (xz*yy-yz*xy)/determinant, (yz*xx-xz*xy)/determinant)
 }

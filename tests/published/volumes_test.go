@@ -175,7 +175,7 @@ func TestTheLeastSquaresPlaneThroughScatteredHeights(t *testing.T) {
 	assert.Equal(t, []float64{690, 960}, []float64{lowest, highest})
 	assert.InDelta(t, 827.0769, sum/52, 1e-4)
 
-	plane := floor.LeastSquares(points, heights)
+	plane := floor.TrendOf(points, heights)
 	assert.InDelta(t, 913.800018, plane.C, 1e-6)
 	assert.InDelta(t, -1.695042, plane.A, 1e-6)
 	assert.InDelta(t, -25.251717, plane.B, 1e-6)
