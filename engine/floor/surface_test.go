@@ -132,8 +132,8 @@ func TestTurningOrMirroringTheRoomChangesNoVolume(t *testing.T) {
 	} {
 		o := Outline{Outer: turnRing(ell.Outer, turned), Holes: []Ring{turnRing(ell.Holes[0], turned)}}
 		got := pourOf(turnRing(points, turned), heights, o, Plane{C: 0.015}, level(0.01))
-		assert.InEpsilon(t, want.Volume, got.Volume, 1e-7, name)
-		assert.InEpsilon(t, want.Dry, got.Dry, 1e-7, name)
+		assert.InEpsilon(t, want.Volume, got.Volume, 1e-9, name)
+		assert.InEpsilon(t, want.Dry, got.Dry, 1e-9, name)
 	}
 	assert.Positive(t, want.Dry)
 }

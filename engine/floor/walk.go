@@ -80,6 +80,9 @@ func checkLegs(legs []Leg) error {
 		if !finite(leg.Length, leg.Turn) || leg.Length <= 0 || leg.Length > farthest {
 			return &Error{Code: "no-length", Message: "Wall " + strconv.Itoa(i+1) + " has no usable length.", Remedy: "Give a length above zero and up to 1 km, as measured."}
 		}
+		if math.Abs(leg.Turn) > 2*math.Pi {
+			return &Error{Code: "turn", Message: "The turn after wall " + strconv.Itoa(i+1) + " goes more than once round.", Remedy: "Give it between 180° left and 180° right."}
+		}
 	}
 	return nil
 }

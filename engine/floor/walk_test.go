@@ -63,12 +63,13 @@ func TestAnOpenWalkNamesTheWallsToCheck(t *testing.T) {
 
 func TestWallsThatCantBeWalkedAreRefused(t *testing.T) {
 	for name, legs := range map[string][]Leg{
-		"two walls":      {{4, left}, {4, left}},
-		"nothing long":   {{4, left}, {0, left}, {4, left}},
-		"backwards":      {{4, left}, {-3, left}, {4, left}},
-		"not a number":   {{4, left}, {math.NaN(), left}, {4, left}},
-		"turn not known": {{4, math.Inf(1)}, {3, left}, {4, left}},
-		"out of town":    {{4e5, left}, {3, left}, {4e5, left}, {3, left}},
+		"two walls":       {{4, left}, {4, left}},
+		"nothing long":    {{4, left}, {0, left}, {4, left}},
+		"backwards":       {{4, left}, {-3, left}, {4, left}},
+		"not a number":    {{4, left}, {math.NaN(), left}, {4, left}},
+		"turn not known":  {{4, math.Inf(1)}, {3, left}, {4, left}},
+		"round and round": {{4, 1e19}, {3, left}, {4, left}, {3, left}},
+		"out of town":     {{4e5, left}, {3, left}, {4e5, left}, {3, left}},
 	} {
 		ring, _, err := WalkRound(legs)
 		var bad *Error
