@@ -57,16 +57,13 @@ type edge struct {
 func (e *edge) block(along, heights []float64, from int, bar float64) (best ProfileGap, next int) {
 	end := lastWithin(along, from, from, e.length)
 	next = end + 1
-	if e.under(along, heights, from, lastWithin(along, from, end, 2*e.length)).Depth <= bar {
+	if e.underHull(along, heights, from, lastWithin(along, from, end, 2*e.length)) <= bar {
 		return best, next
 	}
 	for start := from; start < next; start++ {
 		end = lastWithin(along, start, end, e.length)
-		if gap := e.under(along, heights, start, end); gap.Depth > bar {
+		if gap := underEdge(along, heights, start, end); gap.Depth > bar {
 			best, bar = gap, gap.Depth
-		}
-		if end == len(along)-1 {
-			return best, len(along)
 		}
 	}
 	return best, next
@@ -80,8 +77,24 @@ func lastWithin(along []float64, start, known int, length float64) int {
 	return known
 }
 
-// under is the largest gap below the upper hull of the readings from first to last.
-func (e *edge) under(along, heights []float64, first, last int) (best ProfileGap) {
+// underEdge is the largest gap below an edge with one support at start: the other is where the edge lies steepest, or it would not clear what is between.
+func underEdge(along, heights []float64, start, end int) (best ProfileGap) {
+	to, run, rise := start, 0.0, 0.0
+	for i := start + 1; i <= end; i++ {
+		if u, z := along[i]-along[start], heights[i]-heights[start]; to == start || z*run > rise*u {
+			to, run, rise = i, u, z
+		}
+	}
+	for r := start + 1; r < to; r++ {
+		if depth := heights[start] + rise/run*(along[r]-along[start]) - heights[r]; depth > best.Depth {
+			best = ProfileGap{depth, start, r, to}
+		}
+	}
+	return best
+}
+
+// underHull is the largest gap below the upper hull of the readings from first to last.
+func (e *edge) underHull(along, heights []float64, first, last int) (worst float64) {
 	hull := e.hull[:0]
 	for i := first; i <= last; i++ {
 		for n := len(hull); n >= 2; n = len(hull) {
@@ -98,10 +111,10 @@ func (e *edge) under(along, heights []float64, first, last int) (best ProfileGap
 		a, b := hull[k-1], hull[k]
 		slope := (heights[b] - heights[a]) / (along[b] - along[a])
 		for r := a + 1; r < b; r++ {
-			if depth := heights[a] + slope*(along[r]-along[a]) - heights[r]; depth > best.Depth {
-				best = ProfileGap{depth, a, r, b}
+			if depth := heights[a] + slope*(along[r]-along[a]) - heights[r]; depth > worst {
+				worst = depth
 			}
 		}
 	}
-	return best
+	return worst
 }

@@ -1,7 +1,10 @@
 // One straight line over the surface: where it runs inside the room and the exact heights along it.
 package floor
 
-import "sort"
+import (
+	"math"
+	"sort"
+)
 
 // planeOver is the plane through three heights; false where the corners lie on a line.
 func planeOver(corners [3]Point, heights [3]float64) (Plane, bool) {
@@ -62,6 +65,8 @@ func piecesInside(outline Outline, v float64) [][2]float64 {
 
 // nearby is what of a surface and an outline an edge can reach from one place.
 type nearby struct {
+	centre    Point
+	radius    float64
 	surface   *Surface
 	outline   Outline
 	triangles [][3]int
@@ -69,7 +74,7 @@ type nearby struct {
 }
 
 func newNearby(surface *Surface, outline Outline, centre Point, radius float64) *nearby {
-	n := &nearby{surface: surface, outline: outline}
+	n := &nearby{centre: centre, radius: radius, surface: surface, outline: outline}
 	for _, t := range surface.Triangles {
 		low, high := Bounds([]Point{surface.Points[t[0]], surface.Points[t[1]], surface.Points[t[2]]})
 		if low.X <= centre.X+radius && high.X >= centre.X-radius && low.Y <= centre.Y+radius && high.Y >= centre.Y-radius {
@@ -100,7 +105,9 @@ func (n *nearby) gapOn(line edgeLine, length, between, bar float64) edgeLine {
 		turned.Holes = append(turned.Holes, out)
 	}
 	turned.Outer, turned.Holes = turned.Holes[0], turned.Holes[1:]
+	middle := across(n.centre).X
 	for _, piece := range piecesInside(turned, 0) {
+		piece = [2]float64{math.Max(piece[0], middle-n.radius), math.Min(piece[1], middle+n.radius)}
 		eachStretchRun(stretches, piece, func(creases, heights []float64) {
 			along, sampled := resample(creases, heights, length, between)
 			for from := 0; from < len(along); {

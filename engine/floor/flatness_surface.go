@@ -16,7 +16,7 @@ type Gap struct {
 const (
 	edgeDirections = 36
 	mostSamples    = 60000 // a direction; a floor of more than about 600 m² is searched on a wider grid
-	likelyPlaces   = 24
+	likelyPlaces   = 12
 )
 
 // LargestGap finds the largest gap under a straightedge of a length on the surface within the outline. The surface must cover the outline; where it
@@ -76,8 +76,8 @@ func gridStep(outline Outline, length float64) float64 {
 // refineGap moves and turns the edge about a likely place until nothing nearby is worse.
 func refineGap(surface *Surface, outline Outline, place edgeLine, length float64) Gap {
 	step := gridStep(outline, length)
-	near := newNearby(surface, outline, place.point(place.at), 1.5*length+step)
-	best := near.gapOn(place, length, length/50, 0)
+	near := newNearby(surface, outline, place.point(place.at), 1.1*length+step)
+	best := near.gapOn(place, length, length/20, 0)
 	for aside := step; aside > 0.001; aside /= 2 {
 		turn := math.Pi / edgeDirections * aside / step
 		for improved := true; improved; {
@@ -86,7 +86,7 @@ func refineGap(surface *Surface, outline Outline, place edgeLine, length float64
 				best.shifted(aside), best.shifted(-aside), best.turned(best.at, turn), best.turned(best.at, -turn),
 				best.turned(best.from, turn), best.turned(best.from, -turn), best.turned(best.to, turn), best.turned(best.to, -turn),
 			} {
-				if found := near.gapOn(try, length, length/50, best.depth*(1+1e-4)); found.depth > 0 {
+				if found := near.gapOn(try, length, length/20, best.depth*(1+1e-4)); found.depth > 0 {
 					best, improved = found, true
 				}
 			}
