@@ -148,7 +148,7 @@ func TestTheEdgeStaysInsideTheRoom(t *testing.T) {
 }
 
 func TestTheLargestGapReachesThatOfADenseSearch(t *testing.T) {
-	for seed := int64(0); seed < 6; seed++ {
+	for seed := int64(0); seed < 8; seed++ {
 		rng := rand.New(rand.NewSource(100 + seed))
 		width, depth := 1.5+2*rng.Float64(), 1.5+1.5*rng.Float64()
 		deck := meshed(width, depth, 3+rng.Intn(5), 3+rng.Intn(4), rng, roughDeck(rng))
@@ -187,6 +187,33 @@ func TestTheProfileGapIsThatOfEveryPairOfSupports(t *testing.T) {
 		require.NoError(t, err)
 		assert.InDelta(t, want, got.Depth, 1e-12, "line %d", line)
 	}
+}
+
+// A tilt is no gap, and twice as rough is twice the gap.
+func FuzzTheProfileGapDoesNotKnowTilt(f *testing.F) {
+	f.Add(int64(1), 20, 2.0, 0.01)
+	f.Add(int64(2), 3, 0.1, -0.5)
+	f.Add(int64(3), 200, 15.0, 0.0)
+	f.Fuzz(func(t *testing.T, seed int64, n int, length, tilt float64) {
+		if n < 0 || n > 500 || !(length > 0 && length < 100) || !(tilt > -1 && tilt < 1) {
+			return
+		}
+		rng := rand.New(rand.NewSource(seed))
+		along, z, tilted := make([]float64, n), make([]float64, n), make([]float64, n)
+		for i := range along {
+			along[i], z[i] = 0.3*float64(i), 0.004*rng.NormFloat64()
+			tilted[i] = 2*z[i] + tilt*along[i]
+		}
+		gap, err := LargestProfileGap(along, z, length)
+		require.NoError(t, err)
+		twice, err := LargestProfileGap(along, tilted, length)
+		require.NoError(t, err)
+		assert.InDelta(t, 2*gap.Depth, twice.Depth, 1e-9)
+		if gap.Depth > 0 {
+			assert.True(t, gap.From < gap.At && gap.At < gap.To)
+			assert.LessOrEqual(t, along[gap.To]-along[gap.From], length+1e-6)
+		}
+	})
 }
 
 func TestAnEdgeOrALineThatCannotBeIsRefused(t *testing.T) {

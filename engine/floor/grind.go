@@ -31,9 +31,10 @@ type Cut struct {
 	Spots  []HighSpot `json:"spots"`  // the most volume first
 }
 
-const mostCuts = 200
+// mostCuts is how many steps a curve has at most.
+const mostCuts = 60
 
-// Grinding is the curve in steps of height, up to where an area would lose more than it may. The plane keeps its tilt; cut so that every least depth is
+// Grinding is the curve in steps of height, up to where an area would lose more than it may, or 60 steps. The plane keeps its tilt; cut so that every least depth is
 // kept, the pour saved is the height times the floor's area, less what is filled again where the deck was cut.
 func Grinding(areas []GrindArea, plane Plane, step float64) ([]Cut, error) {
 	if !finite(step) || step <= 0 {

@@ -94,3 +94,15 @@ func TestThePourSavedIsTheDifferenceOfTheVolumes(t *testing.T) {
 		}
 	}
 }
+
+func BenchmarkGrinding(b *testing.B) {
+	rng := rand.New(rand.NewSource(1))
+	deck := meshed(10, 8, 50, 40, rng, roughDeck(rng))
+	cells := CellsOf(&deck, RegionOf(Outline{Outer: Rectangle(10, 8)}))
+	highest, _, _ := Highest(cells)
+	for i := 0; i < b.N; i++ {
+		if _, err := Grinding([]GrindArea{{cells, 0.003, 0.010}}, Plane{C: highest + 0.003}, 0.001); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

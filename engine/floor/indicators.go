@@ -4,6 +4,7 @@ package floor
 import (
 	"math"
 	"sort"
+	"strconv"
 )
 
 // Indicator is one pin: where it stands and how high its head is over the deck.
@@ -25,9 +26,10 @@ type Avoid struct {
 }
 
 const (
-	finestPitch  = 0.1   // metres between the spots that are looked at
-	mostPitches  = 40000 // spots looked at; a larger floor is looked at more coarsely
-	pitchesApart = 8     // spots looked at from one indicator to the next
+	finestPitch    = 0.1   // metres between the spots that are looked at
+	mostPitches    = 40000 // spots looked at; a larger floor is looked at more coarsely
+	mostIndicators = 2000
+	pitchesApart   = 8 // spots looked at from one indicator to the next
 )
 
 // Indicators sets the deepest spot first, then the deepest that is a spacing away from all set, until no clear spot is left. So they stand in the low
@@ -46,6 +48,9 @@ func Indicators(outline Outline, cells []Cell, plane Plane, spacing, clearance f
 	for _, spot := range spots {
 		if farFromAll(spot.At, set, spacing) && avoid.clear(outline, spot.At, clearance) {
 			set = append(set, spot)
+		}
+		if len(set) > mostIndicators {
+			return nil, &Error{Code: "indicator-too-many", Message: "The floor would take more than " + strconv.Itoa(mostIndicators) + " height indicators.", Remedy: "Give a wider spacing."}
 		}
 	}
 	walk(set, spacing)

@@ -75,6 +75,8 @@ func TestDryGroundAndNarrowRoomsGetNoIndicators(t *testing.T) {
 	assert.Empty(t, narrow)
 	_, err = Indicators(Outline{}, nil, Plane{}, 0, 0, Avoid{})
 	assert.ErrorContains(t, err, "spacing")
+	_, err = Indicators(Outline{Outer: Rectangle(4, 3)}, wedge(0, 0), Plane{C: 0.01}, 0.001, 0, Avoid{})
+	assert.ErrorContains(t, err, "wider spacing")
 	_, err = Indicators(Outline{}, nil, Plane{}, 1, -1, Avoid{})
 	assert.ErrorContains(t, err, "clearance")
 }

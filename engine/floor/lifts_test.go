@@ -125,3 +125,31 @@ func TestEveryLiftKeepsItsLimitsEverywhere(t *testing.T) {
 		}
 	}
 }
+
+func FuzzLiftsFillThePourOrSayWhyNot(f *testing.F) {
+	f.Add(0.0, -0.04, 0.003, 0.003, 0.03, 0.003, 0.03)
+	f.Add(-0.07, -0.08, 0.0, 0.003, 0.03, 0.015, 0.075)
+	f.Add(0.0, 0.0, 0.0, 0.0, 1e-9, 0.0, 1e-9)
+	f.Fuzz(func(t *testing.T, high, low, height, least, most, lowerLeast, lowerMost float64) {
+		for _, v := range []float64{high, low, height} {
+			if !(v > -10 && v < 10) {
+				return
+			}
+		}
+		cells, plane := wedge(high, low), Plane{C: height}
+		lifts, err := Lifts(cells, plane, LiftLimits{least, most}, LiftLimits{lowerLeast, lowerMost})
+		if err != nil {
+			var refused *Error
+			require.ErrorAs(t, err, &refused)
+			assert.NotEmpty(t, refused.Remedy)
+			return
+		}
+		total := 0.0
+		for _, lift := range lifts {
+			total += lift.Volume
+			assert.GreaterOrEqual(t, lift.Volume, -1e-9)
+			assert.LessOrEqual(t, lift.Greatest, max(most, lowerMost)+1e-6)
+		}
+		assert.InDelta(t, DepthsOf(cells, plane).Volume, total, 1e-6)
+	})
+}
