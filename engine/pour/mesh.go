@@ -95,13 +95,25 @@ func spots(c Cell) []spot {
 	return piece
 }
 
-// squares cuts a convex piece along the lines of a grid.
+// squares cuts a convex piece along the lines of a grid, where it isn't smaller than its squares already.
 func squares(piece []spot, square float64) [][]spot {
+	if low, high := extent(piece); high.X-low.X <= square && high.Y-low.Y <= square {
+		return [][]spot{piece}
+	}
 	parts := [][]spot{}
 	for _, strip := range strips(piece, square, func(s spot) float64 { return s.X }) {
 		parts = append(parts, strips(strip, square, func(s spot) float64 { return s.Y })...)
 	}
 	return parts
+}
+
+func extent(piece []spot) (low, high floor.Point) {
+	low, high = piece[0].Point, piece[0].Point
+	for _, s := range piece[1:] {
+		low = floor.Point{X: math.Min(low.X, s.X), Y: math.Min(low.Y, s.Y)}
+		high = floor.Point{X: math.Max(high.X, s.X), Y: math.Max(high.Y, s.Y)}
+	}
+	return low, high
 }
 
 // strips cuts a convex piece wherever a coordinate is a multiple of the square's side.
@@ -142,22 +154,58 @@ func between(a, b spot, t float64) spot {
 	return spot{floor.Point{X: a.X + t*(b.X-a.X), Y: a.Y + t*(b.Y-a.Y)}, a.depth + t*(b.depth-a.depth)}
 }
 
-// fan adds the triangles of a convex piece about its middle.
+// fan adds the triangles of a convex piece: a large one's about its middle, so that they are small; a small one's about a corner, if one sees all
+// sides.
 func (m *mesh) fan(pool *pool, ring []int, depths []float64) {
+	area := 0.0
+	for i := 1; i+1 < len(ring); i++ {
+		area += turn(pool.points[ring[0]], pool.points[ring[i]], pool.points[ring[i+1]]) / 2
+	}
+	first := -1
+	if area < pool.square*pool.square/4 {
+		first = pool.overlook(ring, area)
+	}
+	if first < 0 {
+		m.fanAbout(pool, ring, depths)
+		return
+	}
+	for k := 1; k+1 < len(ring); k++ {
+		i, j := (first+k)%len(ring), (first+k+1)%len(ring)
+		m.add(pool, [3]int{ring[first], ring[i], ring[j]}, [3]float64{depths[first], depths[i], depths[j]})
+	}
+}
+
+// overlook is a corner of a ring that no side lies in line with; −1 where there is none.
+func (p *pool) overlook(ring []int, area float64) int {
+	for first := range ring {
+		least := math.Inf(1)
+		for k := 1; k+1 < len(ring); k++ {
+			least = math.Min(least, turn(p.points[ring[first]], p.points[ring[(first+k)%len(ring)]], p.points[ring[(first+k+1)%len(ring)]]))
+		}
+		if least > 1e-6*area {
+			return first
+		}
+	}
+	return -1
+}
+
+func (m *mesh) fanAbout(pool *pool, ring []int, depths []float64) {
 	middle, depth := floor.Point{}, 0.0
+	n := float64(len(ring))
 	for i, id := range ring {
 		p := pool.points[id]
-		middle.X, middle.Y, depth = middle.X+p.X, middle.Y+p.Y, depth+depths[i]
+		middle.X, middle.Y, depth = middle.X+p.X/n, middle.Y+p.Y/n, depth+depths[i]/n
 	}
-	n := float64(len(ring))
-	middle = floor.Point{X: middle.X / n, Y: middle.Y / n}
 	hub := pool.add(middle)
 	for i, id := range ring {
 		next := (i + 1) % len(ring)
-		area := turn(middle, pool.points[id], pool.points[ring[next]]) / 2
-		if area > 0 {
-			m.triangles = append(m.triangles, triangle{corner: [3]int{hub, id, ring[next]}, depth: [3]float64{depth / n, depths[i], depths[next]}, area: area})
-		}
+		m.add(pool, [3]int{hub, id, ring[next]}, [3]float64{depth, depths[i], depths[next]})
+	}
+}
+
+func (m *mesh) add(pool *pool, corner [3]int, depth [3]float64) {
+	if area := turn(pool.points[corner[0]], pool.points[corner[1]], pool.points[corner[2]]) / 2; area > 0 {
+		m.triangles = append(m.triangles, triangle{corner: corner, depth: depth, area: area})
 	}
 }
 

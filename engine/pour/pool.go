@@ -49,11 +49,7 @@ func (p *pool) id(at floor.Point) int {
 
 // hang puts into a convex piece's ring the points of other pieces that lie on its sides, with the depth there.
 func (p *pool) hang(ring []int, piece []spot) ([]int, []float64) {
-	middle := floor.Point{}
-	for _, s := range piece {
-		middle.X, middle.Y = middle.X+s.X/float64(len(piece)), middle.Y+s.Y/float64(len(piece))
-	}
-	nearby := p.filed[p.key(middle)]
+	nearby := p.within(extent(piece))
 	type hung struct {
 		id    int
 		t     float64
@@ -91,4 +87,19 @@ func (p *pool) hang(ring []int, piece []spot) ([]int, []float64) {
 		full, depths = full[:len(full)-1], depths[:len(depths)-1]
 	}
 	return full, depths
+}
+
+// within lists the points filed under the squares between two corners.
+func (p *pool) within(low, high floor.Point) []int {
+	from, to := p.key(low), p.key(high)
+	if from == to {
+		return p.filed[from]
+	}
+	list := []int{}
+	for i := from[0]; i <= to[0]; i++ {
+		for j := from[1]; j <= to[1]; j++ {
+			list = append(list, p.filed[[2]int{i, j}]...)
+		}
+	}
+	return list
 }
