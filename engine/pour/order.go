@@ -58,17 +58,24 @@ func Order(room Room, volumes []float64, strip float64) (Sequence, error) {
 		return Sequence{}, refuse("strip", number(strip, 3)+" m", "give the narrowest patch to pour, such as 0.5 m, or 0 for any")
 	}
 	rankings := []ranking{}
+	var cut error // why the floor can't be left by the last set of exits tried, which is all of them
 	for _, exits := range waysOut(len(room.Exits)) {
 		ways, err := newWays(room, m, exits)
-		if err != nil {
-			return Sequence{}, err
+		if cut = err; err != nil {
+			continue
 		}
 		for _, lean := range leans {
 			rankings = append(rankings, ways.ranking(m, volumes, lean, strip))
 		}
 	}
+	if cut != nil {
+		return Sequence{}, cut
+	}
 	s := leastWait(m, rankings, len(volumes))
-	return s, checkVolumes(s, volumes)
+	if err := checkVolumes(s, volumes); err != nil {
+		return Sequence{}, err
+	}
+	return s, nil
 }
 
 // leastWait draws the most promising ranking, and every other that may yet turn out to wait less.
@@ -166,22 +173,15 @@ func newWays(room Room, m *mesh, exits []int) (*ways, error) {
 	if err != nil {
 		return nil, err
 	}
-	far, _ := near.Farthest()
-	away, err := Walk(room.Outline, []floor.Point{far}, step)
-	if err != nil {
-		return nil, err
-	}
 	for _, p := range m.points {
-		d, f := near.At(p), away.At(p)
-		if d > math.MaxFloat64 || f > math.MaxFloat64 {
-			area, at := near.Unreached()
-			if area == 0 {
-				at = p
-			}
-			return nil, refuse("exit", "no way leads from it to the floor about ("+number(at.X, 2)+" m, "+number(at.Y, 2)+" m), "+number(area, 2)+" m²",
-				"mark a door there too, or plan that part as a room of its own")
+		d := near.At(p)
+		if d > math.MaxFloat64 {
+			return nil, cutOff(near, p)
 		}
-		w.fromExit, w.fromFar = append(w.fromExit, d), append(w.fromFar, f)
+		w.fromExit = append(w.fromExit, d)
+	}
+	if w.fromFar, err = farWalks(room.Outline, m, near, w.fromExit, step); err != nil {
+		return nil, err
 	}
 	for _, p := range points {
 		if len(points) == 1 {
@@ -195,6 +195,42 @@ func newWays(room Room, m *mesh, exits []int) (*ways, error) {
 		w.exitFields = append(w.exitFields, field)
 	}
 	return w, nil
+}
+
+// farWalks is the walking distance of the mesh's points from the point farthest from the exits; where doors serve parts of the floor that don't hang
+// together, from the farthest of each.
+func farWalks(outline floor.Outline, m *mesh, near *Field, fromExit []float64, step float64) ([]float64, error) {
+	first, _ := near.Farthest()
+	starts := []floor.Point{first}
+	for {
+		away, err := Walk(outline, starts, step)
+		if err != nil {
+			return nil, err
+		}
+		walks, farthest := make([]float64, len(m.points)), -1
+		for i, p := range m.points {
+			walks[i] = away.At(p)
+			if walks[i] > math.MaxFloat64 && (farthest < 0 || fromExit[i] > fromExit[farthest]) {
+				farthest = i
+			}
+		}
+		if farthest < 0 {
+			return walks, nil
+		}
+		if len(starts) > 6 {
+			return nil, cutOff(near, m.points[farthest])
+		}
+		starts = append(starts, m.points[farthest])
+	}
+}
+
+func cutOff(near *Field, p floor.Point) error {
+	area, at := near.Unreached()
+	if area == 0 {
+		at = p
+	}
+	return refuse("exit", "no way leads from it to the floor about ("+number(at.X, 2)+" m, "+number(at.Y, 2)+" m), "+number(area, 2)+" m²",
+		"mark a door there too, or plan that part as a room of its own")
 }
 
 // joining is the width of a feature (a pipe, a corner) that the front passes without counting as two, m.

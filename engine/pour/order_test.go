@@ -260,3 +260,20 @@ func BenchmarkOrder60SquareMetres(b *testing.B) {
 		}
 	}
 }
+
+func BenchmarkOrderAndClock60SquareMetres(b *testing.B) {
+	outline := floor.Outline{Outer: box(0, 0, 10, 6)}
+	exits := []floor.Point{{X: 0, Y: 1}}
+	cells := cellsOf(b, outline)
+	batches, err := Batches(roomVolume(b, cells), bag, Bucket{37e-3, 0.25}, LitreMark)
+	require.NoError(b, err)
+	b.ReportMetric(float64(len(batches)), "batches")
+	for b.Loop() {
+		s, err := Order(Room{outline, exits, cells}, Volumes(batches), 0.5)
+		require.NoError(b, err)
+		loads, err := Loads(batches, s)
+		require.NoError(b, err)
+		_, err = Clock(loads, Crew{3, 1, 4, 0}, usual)
+		require.NoError(b, err)
+	}
+}
