@@ -76,10 +76,7 @@ type edgeGrid struct {
 
 func newEdgeGrid(surface *Surface, outline Outline, x, y, step float64) *edgeGrid {
 	t := &edgeGrid{x: x, y: y, step: step}
-	t.outline.Outer = t.turnAll(outline.Outer)
-	for _, hole := range outline.Holes {
-		t.outline.Holes = append(t.outline.Holes, t.turnAll(hole))
-	}
+	t.outline = outline.seen(t.turn)
 	low, high := Bounds(t.outline.Outer)
 	t.low = Point{low.X, low.Y + step/2}
 	t.columns, t.rows = int((high.X-low.X)/step)+1, int((high.Y-low.Y)/step)+1
@@ -87,20 +84,17 @@ func newEdgeGrid(surface *Surface, outline Outline, x, y, step float64) *edgeGri
 	for i := range t.heights {
 		t.heights[i] = math.NaN()
 	}
-	points := t.turnAll(surface.Points)
+	points := make([]Point, len(surface.Points))
+	for i, p := range surface.Points {
+		points[i] = t.turn(p)
+	}
 	for _, triangle := range surface.Triangles {
 		t.fill(points, surface.Heights, triangle)
 	}
 	return t
 }
 
-func (t *edgeGrid) turnAll(points []Point) []Point {
-	out := make([]Point, len(points))
-	for i, p := range points {
-		out[i] = Point{p.X*t.x + p.Y*t.y, p.Y*t.x - p.X*t.y}
-	}
-	return out
-}
+func (t *edgeGrid) turn(p Point) Point { return Point{p.X*t.x + p.Y*t.y, p.Y*t.x - p.X*t.y} }
 
 // fill writes a triangle's heights on every grid spot that it covers.
 func (t *edgeGrid) fill(points []Point, heights []float64, triangle [3]int) {

@@ -15,7 +15,7 @@ type Gap struct {
 
 const (
 	edgeDirections = 36
-	mostSamples    = 60000 // a direction; a floor of more than about 600 m² is searched on a wider grid
+	mostSamples    = 400000 // a direction; a floor of more than about 60 m across is searched on a wider grid
 	likelyPlaces   = 12
 )
 
@@ -24,6 +24,9 @@ const (
 func LargestGap(surface *Surface, outline Outline, length float64) (Gap, error) {
 	if err := checkEdge(length); err != nil {
 		return Gap{}, err
+	}
+	if gridStep(outline, length) > length/3 {
+		return Gap{}, &Error{Code: "edge-too-short", Message: "The floor is too large to search it for gaps under an edge this short.", Remedy: "Take a longer edge, or split the room."}
 	}
 	best := Gap{Length: length}
 	for _, place := range likelyGaps(surface, outline, length) {
@@ -63,14 +66,8 @@ func (l edgeLine) turned(about, angle float64) edgeLine {
 // gridStep is how far apart lines and samples lie when looking for likely places.
 func gridStep(outline Outline, length float64) float64 {
 	low, high := Bounds(outline.Outer)
-	step := length / 20
-	if step > 0.1 {
-		step = 0.1
-	}
-	if step < 0.02 {
-		step = 0.02
-	}
-	return math.Max(step, math.Sqrt((high.X-low.X)*(high.Y-low.Y)/mostSamples))
+	fine := math.Min(0.1, math.Max(0.02, length/20))
+	return math.Max(fine, Distance(low, high)/math.Sqrt(mostSamples))
 }
 
 // refineGap moves and turns the edge about a likely place until nothing nearby is worse.

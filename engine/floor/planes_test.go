@@ -166,6 +166,28 @@ func TestThePlaneOfLeastVolumeIsSeidels(t *testing.T) {
 	}
 }
 
+// The ground as the plan gives it: every corner of every clipped facet, most of them several times over, in a room with a nook.
+func TestThePlaneOverClippedFacetsIsSeidels(t *testing.T) {
+	rng := rand.New(rand.NewSource(12))
+	room := Outline{Outer: Ring{{0, 0}, {4, 0}, {4, 1.7}, {2.2, 1.7}, {2.2, 3}, {0, 3}}}
+	for deck := 0; deck < 100; deck++ {
+		s := meshed(4, 3, 2+rng.Intn(5), 2+rng.Intn(5), rng, roughDeck(rng))
+		var g Ground
+		for _, cell := range CellsOf(&s, RegionOf(room)) {
+			for i, p := range cell.Corners {
+				g.Points, g.Heights, g.Least = append(g.Points, p), append(g.Heights, cell.Heights[i]), append(g.Least, 0.003)
+			}
+		}
+		f, err := LeastVolume(g, 0.01, room.Centroid())
+		require.NoError(t, err)
+		assert.Zero(t, f.Shortfall)
+		lower, _ := seidelHeight(g, 0.01, room.Centroid(), 96, false, nil, rng)
+		higher, _ := seidelHeight(g, 0.01, room.Centroid(), 96, true, nil, rng)
+		assert.GreaterOrEqual(t, f.Plane.At(room.Centroid()), lower-1e-9, "deck %d", deck)
+		assert.LessOrEqual(t, f.Plane.At(room.Centroid()), higher+1e-9, "deck %d", deck)
+	}
+}
+
 func TestThePlaneThroughADoorIsSeidels(t *testing.T) {
 	rng := rand.New(rand.NewSource(2))
 	missed := 0
