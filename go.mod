@@ -12,3 +12,9 @@ require (
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
 	gonum.org/v1/gonum v0.17.0 // indirect
 )
+
+ignore (
+	./site/dist
+	./site/node_modules
+	./tests/node_modules
+)

@@ -1,0 +1,64 @@
+# make run    builds the page and serves it at http://127.0.0.1:8080/ (PORT=... for another port)
+# make test   checks everything: Go, the engine's storage in a real browser, types, style, the page in a real browser
+# make contract   writes the page's types afresh from the Go types
+SHELL := /bin/bash
+.SHELLFLAGS := -euo pipefail -c
+.DEFAULT_GOAL := run
+
+PORT ?= 8080
+ROOT_DO := $(if $(filter 0,$(shell id -u)),,sudo)
+GO_BIN := $(shell go env GOPATH)/bin
+CHROMIUM = $(shell command -v chromium || command -v chromium-browser || command -v google-chrome)
+BROWSER_TEST := $(GO_BIN)/wasmbrowsertest
+CONTRACT := site/src/engine/contract.ts
+
+.PHONY: run build serve test test-go test-storage test-site test-browser contract chromium clean
+
+run: build serve
+
+build: site/node_modules
+	node site/build.mjs
+
+serve:
+	go run ./site/serve -dir site/dist -port $(PORT)
+
+test: test-go test-site test-storage test-browser
+	@echo "all kept"
+
+test-go:
+	unformatted=$$(gofmt -l engine rules wasm site/serve tests); test -z "$$unformatted" || { echo "not formatted: $$unformatted (gofmt -w)"; exit 1; }
+	go vet ./...
+	GOOS=js GOARCH=wasm go vet ./wasm/...
+	go test ./...
+
+test-site: site/node_modules
+	fresh=$$(mktemp); trap 'rm -f $$fresh' EXIT; go run ./wasm/contract > $$fresh; diff -u $(CONTRACT) $$fresh || { echo "$(CONTRACT) is not what the Go types say: make contract"; exit 1; }
+	cd site && npx tsc -p . && npx tsc -p tsconfig.worker.json
+	cd site && npx biome check --error-on-warnings .
+
+# The environment is emptied because the browser's test runner hands all of it to the program under test and there is little room for it.
+test-storage: chromium $(BROWSER_TEST)
+	env -i PATH="$(PATH)" HOME="$(HOME)" GOOS=js GOARCH=wasm go test -exec $(BROWSER_TEST) ./wasm/store
+
+test-browser: build tests/node_modules chromium
+	cd tests && CHROMIUM="$(CHROMIUM)" node --test browser/
+
+contract:
+	go run ./wasm/contract > $(CONTRACT)
+
+site/node_modules: site/package-lock.json
+	cd site && npm ci --ignore-scripts --no-audit --no-fund
+	touch site/node_modules
+
+tests/node_modules: tests/package-lock.json
+	cd tests && npm ci --ignore-scripts --no-audit --no-fund
+	touch tests/node_modules
+
+$(BROWSER_TEST):
+	go install github.com/agnivade/wasmbrowsertest@v0.11.0
+
+chromium:
+	@command -v chromium chromium-browser google-chrome > /dev/null || { $(ROOT_DO) apt-get update -q && $(ROOT_DO) apt-get install -y -q --no-install-recommends chromium; }
+
+clean:
+	rm -rf site/dist tests/artefacts

@@ -1,0 +1,800 @@
+// Made from the Go sources by "make contract". Don't edit: change the Go types, then make it again.
+
+/** Every request: what it carries and what its reply brings. */
+export interface Contract {
+	"hello": { body: Greeting; reply: Greeted };
+	"plan": { body: PlanJob; reply: Plan };
+	"explain": { body: ExplainRule; reply: Explanation };
+	"vocabulary": { body: Nothing; reply: Words };
+	"books.shipped": { body: Nothing; reply: BookText };
+	"books.check": { body: BookText; reply: CheckedBook };
+	"quantity.read": { body: TypedQuantity; reply: ReadAmount };
+	"quantity.write": { body: WantedText; reply: WrittenAmount };
+	"jobs.new": { body: WantedJob; reply: MadeJob };
+	"jobs.demo": { body: Nothing; reply: MadeJob };
+	"jobs.list": { body: Nothing; reply: JobList };
+	"jobs.open": { body: Named; reply: OpenedJob };
+	"jobs.keep": { body: KeepJob; reply: KeptAt };
+	"jobs.copy": { body: CopyJob; reply: OpenedJob };
+	"jobs.delete": { body: Named; reply: Nothing };
+	"jobs.undelete": { body: Named; reply: Nothing };
+	"jobs.erase": { body: Named; reply: Nothing };
+	"jobs.revisions": { body: Named; reply: RevisionList };
+	"jobs.restore": { body: RestoreJob; reply: OpenedJob };
+	"jobs.export": { body: ExportJobs; reply: FileText };
+	"jobs.import": { body: FileText; reply: Imported };
+	"sheets.list": { body: Nothing; reply: SheetList };
+	"sheets.keep": { body: KeptSheet; reply: KeptAt };
+	"sheets.delete": { body: Named; reply: Nothing };
+	"books.list": { body: Nothing; reply: BookList };
+	"books.open": { body: Named; reply: Book };
+	"books.keep": { body: Book; reply: KeptAt };
+	"books.delete": { body: Named; reply: Nothing };
+	"settings.open": { body: Nothing; reply: SettingsText };
+	"settings.keep": { body: SettingsText; reply: Nothing };
+}
+
+/** Greeting is how page and engine make sure that they belong together. */
+export interface Greeting {
+	build: string;
+}
+
+/** Greeted says what the engine is. */
+export interface Greeted {
+	build: string;
+	jobFormat: number;
+}
+
+/** PlanJob carries a job to be worked out, by the rulebook of this text or by the one that ships. */
+export interface PlanJob {
+	job: Job;
+	book?: string;
+}
+
+/** Job is everything entered for one piece of work. Quantities are kept as the person typed them ("3/8 in", "9.5 mm") and read on use,
+ * so that nothing entered is ever rounded or lost. Every list of things with an ID keeps the order in which the person made it. */
+export interface Job {
+	format: number;
+	id: string;
+	name: string;
+	/** how the plan shows quantities; what was typed stays as typed */
+	units: System;
+	rooms: Room[];
+	/** words of scope job: crew, air, finish, tolerance wanted */
+	answers: Answers;
+	/** by kind: leveller, primer, patch, aggregate, barrier */
+	sheets: Record<string, Sheet>;
+	notes: string;
+}
+
+/** System is the family of units that a job is shown in. */
+export type System = "metric" | "us";
+
+/** Room is one pour: an outline with what stands in it, the readings taken in it, and where the finish plane goes. */
+export interface Room {
+	id: string;
+	name: string;
+	outline: Shape;
+	keepOuts: KeepOut[];
+	doors: Door[];
+	penetrations: Penetration[];
+	/** the first covers whatever the others don't */
+	decks: DeckArea[];
+	readings: Readings;
+	plane: PlaneChoice;
+	answers: Answers;
+}
+
+/** Shape is an outline as entered. At moves a keep-out's or deck area's rectangle off the room's origin. */
+export interface Shape {
+	how: string;
+	length?: string;
+	width?: string;
+	at?: Spot;
+	walk?: Leg[];
+	corners?: Spot[];
+}
+
+/** Spot is a place in plan as typed. */
+export interface Spot {
+	x: string;
+	y: string;
+}
+
+/** Leg is one wall of a walk: its length, then the turn at its end: "left", "right", or degrees to the left ("45", "-30"). */
+export interface Leg {
+	length: string;
+	turn: string;
+}
+
+/** KeepOut is a part of the room where nothing is poured: a shower recess, a bath, an island. */
+export interface KeepOut {
+	id: string;
+	name: string;
+	shape: Shape;
+}
+
+/** Door is an opening in a wall. Wall counts from 0 in the order of the outline; At is the distance from that wall's start to the near jamb. */
+export interface Door {
+	id: string;
+	name: string;
+	wall: number;
+	at: string;
+	width: string;
+	/** the way out on pour day */
+	exit: boolean;
+	/** height of the floor beyond, read like the room's readings */
+	neighbour: string;
+	answers: Answers;
+}
+
+/** Answers holds what a person answered, by the vocabulary's word: "deck.kind": "plywood", "air.temperature": "18 °C".
+ * "don't know" is an answer that leaves the word unanswered on purpose. */
+export type Answers = Record<string, string>;
+
+/** Penetration is a drain, flange or pipe that comes up through the floor. */
+export interface Penetration {
+	id: string;
+	name: string;
+	/** drain, flange, pipe */
+	kind: string;
+	at: Spot;
+	diameter: string;
+	/** of its top, read like the room's readings */
+	height: string;
+	answers: Answers;
+}
+
+/** DeckArea is a part of the deck of one kind. A room's first area has no shape: it is all that the others leave. */
+export interface DeckArea {
+	id: string;
+	name: string;
+	shape?: Shape;
+	answers: Answers;
+}
+
+/** Readings is the survey. Bare numbers take the two units, as a column of a field book does. */
+export interface Readings {
+	sense: string;
+	positionUnit: string;
+	heightUnit: string;
+	rows: Reading[];
+}
+
+/** Reading is one measured height as typed. */
+export interface Reading {
+	x: string;
+	y: string;
+	height: string;
+	/** kept, but left out of the plan */
+	off?: boolean;
+}
+
+/** PlaneChoice is where the person wants the finish plane. */
+export interface PlaneChoice {
+	how: string;
+	/** least-volume: "1 %" */
+	slopeLimit?: string;
+	/** door: its ID */
+	door?: string;
+	/** hand */
+	height?: string;
+	/** lifts a level plane above the lowest that would do */
+	raise?: string;
+}
+
+/** Sheet is the figures of one product as its bag states them, as words of the kind's own scope ("sheet.yield": "0.55 L/kg"). */
+export interface Sheet {
+	name: string;
+	/** shipped, typical values: the bag goes first */
+	generic: boolean;
+	values: Answers;
+}
+
+/** Plan is everything worked out from a job. Amounts carry their SI value and the text in the job's units, so that the page never converts. */
+export interface Plan {
+	units: string;
+	problems: Problem[];
+	rooms: RoomPlan[];
+	totals: Totals;
+	findings: Finding[];
+	questions: Question[];
+}
+
+/** Problem is something in the job that can't be read or worked out, for the person who must act: where, what was given, what would work.
+ * The rest of the plan is still worked out where it doesn't depend on it. */
+export interface Problem {
+	code: string;
+	/** path in the job document: "rooms/0/outline/length" */
+	field: string;
+	given?: string;
+	message: string;
+	remedy: string;
+	/** the spot in plan, where there is one */
+	at?: Point;
+}
+
+/** Point is a spot in plan, metres. */
+export interface Point {
+	x: number;
+	y: number;
+}
+
+/** RoomPlan is one room worked out: what to draw and what it comes to. Plan coordinates are metres. */
+export interface RoomPlan {
+	id: string;
+	name: string;
+	/** the outline could be read */
+	drawn: boolean;
+	outline: Outline;
+	/** wall i runs from corner i to the next */
+	walls: Amount[];
+	closing: ClosingPlan | null;
+	area: Amount;
+	perimeter: Amount;
+	doors: DoorPlan[];
+	penetrations: PenetrationPlan[];
+	decks: DeckPlan[];
+	readings: ReadingPlan[];
+	/** what the surface rests on, in words; empty without readings */
+	surface: string;
+	/** nil without readings */
+	plane: PlanePlan | null;
+	/** nil without a plane */
+	pour: PourPlan | null;
+}
+
+/** Outline is a room in plan: one outer ring, and holes where nothing is poured (keep-outs). */
+export interface Outline {
+	outer: Ring;
+	holes: Ring[];
+}
+
+/** Ring is a closed polygon; the last corner joins the first, which is not repeated. Either orientation. */
+export type Ring = Point[];
+
+/** Amount is a quantity for people and for programs. */
+export interface Amount {
+	si: number;
+	text: string;
+}
+
+/** ClosingPlan is how far a walk round the walls missed its start. */
+export interface ClosingPlan {
+	error: Amount;
+	/** perimeter over error, as a traverse's closure is stated */
+	oneIn: number;
+}
+
+/** DoorPlan is a door in plan with what the floor does to it. */
+export interface DoorPlan {
+	id: string;
+	name: string;
+	from: Point;
+	to: Point;
+	exit: boolean;
+	/** of the pour at the door */
+	depth: Amount | null;
+	/** finished floor over the bare deck */
+	rise: Amount | null;
+	/** finished floor less the floor beyond */
+	step: Amount | null;
+}
+
+/** PenetrationPlan is a drain, flange or pipe in plan. */
+export interface PenetrationPlan {
+	id: string;
+	name: string;
+	kind: string;
+	at: Point;
+	radius: number;
+	/** its top over the finished floor */
+	proud: Amount | null;
+}
+
+/** DeckPlan is one deck area with the figures that go by it. */
+export interface DeckPlan {
+	id: string;
+	name: string;
+	kind: string;
+	outline: Outline;
+	area: Amount;
+	/** the least depth that the rulebook asks for */
+	least: Amount;
+	figures: FigurePlan[];
+	depths: Depths | null;
+	/** it is the room's first area: all that the others leave */
+	covering: boolean;
+}
+
+/** FigurePlan is a figure of the rulebook with its value on this job. */
+export interface FigurePlan {
+	name: string;
+	words: string;
+	state: State;
+	text: string;
+	missing: string[];
+}
+
+/** State is how a figure or a check came out. */
+export type State = "known" | "kept" | "broken" | "unanswered" | "idle" | "faulty" | "off";
+
+/** Depths is the pour's depth over some ground. */
+export interface Depths {
+	least: Amount;
+	leastAt: Point;
+	mean: Amount;
+	greatest: Amount;
+	greatestAt: Point;
+}
+
+/** ReadingPlan is one reading in plan. */
+export interface ReadingPlan {
+	/** in the job's list */
+	row: number;
+	at: Point;
+	/** over the lowest reading */
+	height: Amount;
+	/** of the pour over it */
+	depth: Amount | null;
+	inside: boolean;
+}
+
+/** PlanePlan is the finish plane: heights go up, from the job's own datum. */
+export interface PlanePlan {
+	how: string;
+	a: number;
+	b: number;
+	c: number;
+	/** slope */
+	fall: Amount;
+	/** what the staff reads on the finished pour (at the room's middle), in the sense of the readings */
+	staff: Amount;
+	/** the spot that holds the plane up */
+	highest: Point | null;
+	says: string;
+}
+
+/** PourPlan is the pour in one room. */
+export interface PourPlan {
+	volume: Amount;
+	depths: Depths;
+	/** area */
+	poured: Amount;
+	/** area where the deck stands above the plane */
+	dry: Amount;
+	contours: ContourPlan[];
+	bands: BandPlan[];
+	/** exact, before waste and rounding */
+	bags: number;
+}
+
+/** ContourPlan is the lines of one depth. */
+export interface ContourPlan {
+	depth: Amount;
+	lines: Point[][];
+}
+
+/** BandPlan is the ground between two depths, as polygons. Step counts from 0 at the shallowest of Steps, for the page's ramp. */
+export interface BandPlan {
+	from: Amount;
+	to: Amount;
+	step: number;
+	steps: number;
+	polygons: Point[][];
+}
+
+/** Totals is what the job comes to. */
+export interface Totals {
+	area: Amount;
+	/** between deck and plane */
+	volume: Amount;
+	/** what stays in buckets and on tools */
+	waste: Amount;
+	/** to buy */
+	bags: number;
+	bagsExact: number;
+	bagMass: Amount;
+	bagYield: Amount;
+	bagWater: Amount;
+	/** for one bag */
+	waterLeast: Amount;
+	waterMost: Amount;
+	/** mass to carry */
+	powder: Amount;
+	/** to mix it all */
+	water: Amount;
+	/** powder and water */
+	load: Amount;
+	/** every room has a pour */
+	ready: boolean;
+}
+
+/** Finding is one check on one subject. */
+export interface Finding {
+	rule: string;
+	theme: string;
+	weight: string;
+	state: State;
+	words?: string;
+	says: string;
+	remedy: string;
+	caution?: string;
+	source?: string;
+	asks?: string;
+	off?: string;
+	missing?: string[];
+	margin?: Margin;
+	fault?: Error;
+	trace?: Step[];
+	subject: Subject;
+	/** where on the map, if anywhere */
+	at: Point | null;
+}
+
+/** Margin is how far a comparison is from tipping over: zero or more when the check is kept, zero or less when broken. */
+export interface Margin {
+	/** SI */
+	value: number;
+	dimension: Dimension;
+	/** Value as a share of the limit it is measured against; puts margins of different dimensions in order */
+	share: number;
+	text: string;
+}
+
+/** Dimension is what a quantity measures, as exponents of the base quantities. Point marks a temperature that is a reading on the scale
+ * (20 °C), not a difference (warmer by 20 °C). Dimensions compare with ==. */
+export interface Dimension {
+	Length: number;
+	Mass: number;
+	Time: number;
+	Temperature: number;
+	Money: number;
+	Point: boolean;
+}
+
+/** Error is something wrong with a rulebook or with one rule, told to the person who can put it right. */
+export interface Error {
+	code: string;
+	rule?: string;
+	/** value, applies, holds, says, remedy, example, ... */
+	field?: string;
+	/** in the book's text, from 1; 0 when the rule was not read from text */
+	line?: number;
+	/** in characters, from 1 */
+	column?: number;
+	/** UTF-16 offsets into the field's own text */
+	from: number;
+	to: number;
+	/** what stands there */
+	found?: string;
+	message: string;
+	/** what would work */
+	remedy?: string;
+}
+
+/** Step is one sub-expression of a trace. From and To are UTF-16 offsets into the field's expression. */
+export interface Step {
+	/** value, applies or holds */
+	field: string;
+	/** the rule whose field it is: the one explained, or a figure that it uses */
+	of: string;
+	from: number;
+	to: number;
+	depth: number;
+	text: string;
+	/** the word or figure, where the step is one */
+	name?: string;
+	/** with its unit; empty when not reached or missing */
+	value: string;
+	reached: boolean;
+	missing?: boolean;
+	/** for a word: where its value came from */
+	given?: Given;
+}
+
+/** Given is a value with where it came from. */
+export interface Given {
+	value: Value;
+	/** one of the From constants */
+	from: string;
+	/** the place in the job that holds it */
+	where?: string;
+	/** as the person typed it */
+	typed?: string;
+}
+
+/** Value is one value of a kind: Number in SI units for a quantity, Text for a choice or a text, Truth for yes or no. */
+export interface Value {
+	kind: Kind;
+	number?: number;
+	text?: string;
+	truth?: boolean;
+}
+
+/** Kind is what sort of value a word or a figure has. */
+export type Kind = "quantity" | "choice" | "truth" | "text";
+
+/** Subject is what a finding or a figure is about. */
+export interface Subject {
+	scope: string;
+	/** ID */
+	room: string;
+	/** of the deck area, door or penetration */
+	id: string;
+	name: string;
+}
+
+/** Question is something that a rule would like to know and nobody has said. */
+export interface Question {
+	word: string;
+	subject: Subject;
+	step: string;
+	question: string;
+	why: string;
+	how: string;
+	/** that stay unanswered without it */
+	checks: string[];
+	dontKnow: boolean;
+}
+
+/** ExplainRule names one rule on one subject of a job. */
+export interface ExplainRule {
+	job: Job;
+	book?: string;
+	rule: string;
+	subject: Subject;
+}
+
+/** Explanation is one rule on one subject, step by step. */
+export interface Explanation {
+	rule: Rule | null;
+	/** the rule as the rulebook writes it */
+	text: string;
+	steps: Step[];
+}
+
+/** Rule is a figure (a named value) or a check (a condition that must hold). Expressions keep their line breaks. */
+export interface Rule {
+	/** otherwise a figure */
+	check: boolean;
+	/** lower_snake for a figure, lower-hyphen for a check */
+	name: string;
+	theme: string;
+	/** its scope */
+	for: string;
+	words?: string;
+	/** empty: a quantity */
+	kind?: Kind;
+	/** of a quantity, by name */
+	dimension?: string;
+	/** of a choice */
+	choices?: string[];
+	value?: string;
+	weight?: string;
+	/** empty: always */
+	applies?: string;
+	holds?: string;
+	says?: string;
+	remedy?: string;
+	asks?: string;
+	caution?: string;
+	source?: string;
+	/** "deck.kind = plywood, depth.least = 6 mm => broken" */
+	examples?: string[];
+	/** why it is switched off; empty: it is on */
+	off?: string;
+	/** what it said before and who changed it, oldest first */
+	history?: string[];
+	/** comments */
+	notes?: Note[];
+}
+
+/** Note is a comment: the lines as written, and the field before which they stand ("" for the rule's first line, "example 2" for the second example). */
+export interface Note {
+	before: string;
+	text: string;
+}
+
+/** Nothing is the body or the reply of a kind that needs none. */
+export type Nothing = Record<string, never>;
+
+/** Words is the vocabulary. */
+export interface Words {
+	words: WordPlan[];
+}
+
+/** WordPlan is a word of the vocabulary for the page: how to ask for it and how to explain it. */
+export interface WordPlan {
+	name: string;
+	scope: string;
+	kind: Kind;
+	dimension: string;
+	choices: string[];
+	asked: boolean;
+	step: string;
+	meaning: string;
+	example: string;
+	question: string;
+	why: string;
+	how: string;
+	/** usual unit */
+	metric: string;
+	us: string;
+}
+
+/** BookText is a rulebook as its text. */
+export interface BookText {
+	text: string;
+}
+
+/** CheckedBook is what is wrong with a rulebook, and how its examples came out. */
+export interface CheckedBook {
+	errors: Error[];
+	examples: ExampleResult[];
+}
+
+/** ExampleResult is one example run. */
+export interface ExampleResult {
+	rule: string;
+	/** from 0 */
+	number: number;
+	text: string;
+	passed: boolean;
+	wanted: string;
+	got: string;
+	/** where it can't be read */
+	error?: Error;
+}
+
+/** TypedQuantity is a quantity as a person typed it. A bare number is of BareUnit, if there is one. */
+export interface TypedQuantity {
+	typed: string;
+	dimension: Dimension;
+	bareUnit?: string;
+}
+
+/** ReadAmount is a quantity in SI base units. */
+export interface ReadAmount {
+	si: number;
+}
+
+/** WantedText is a quantity in SI base units to be written for people. */
+export interface WantedText {
+	si: number;
+	dimension: Dimension;
+	units: System;
+}
+
+/** WrittenAmount is a quantity as text. */
+export interface WrittenAmount {
+	text: string;
+}
+
+/** WantedJob says in which units a new job is to be. */
+export interface WantedJob {
+	units: System;
+}
+
+/** MadeJob is a job that is kept nowhere yet. */
+export interface MadeJob {
+	job: Job;
+}
+
+/** JobList is the list of jobs, last kept first. */
+export interface JobList {
+	jobs: Entry[];
+}
+
+/** Entry is one line of the list of jobs. */
+export interface Entry {
+	id: string;
+	name: string;
+	/** names */
+	rooms: string[];
+	kept: string;
+	/** empty: never */
+	exported: string;
+	/** empty: it is not */
+	deleted: string;
+}
+
+/** Named is what a request about one kept document says. */
+export interface Named {
+	id: string;
+}
+
+/** OpenedJob is a job with when it was last kept and last written to a file. */
+export interface OpenedJob {
+	job: Job;
+	kept: string;
+	/** empty: never */
+	exported: string;
+}
+
+/** KeepJob carries a job to be kept. */
+export interface KeepJob {
+	job: Job;
+}
+
+/** KeptAt says when something was kept: it is on the disk and was read back. */
+export interface KeptAt {
+	kept: string;
+}
+
+/** CopyJob names a job to copy and the copy. */
+export interface CopyJob {
+	id: string;
+	name: string;
+}
+
+/** RevisionList is a job's earlier states, newest first. */
+export interface RevisionList {
+	revisions: Revision[];
+}
+
+/** Revision is an earlier state of a job. */
+export interface Revision {
+	number: number;
+	/** when it was the job's state */
+	kept: string;
+}
+
+/** RestoreJob names an earlier state of a job. */
+export interface RestoreJob {
+	id: string;
+	number: number;
+}
+
+/** ExportJobs says which jobs go into the file; none named means everything that is kept. */
+export interface ExportJobs {
+	ids: string[];
+}
+
+/** FileText is a file's content. */
+export interface FileText {
+	text: string;
+}
+
+/** Imported is what came of reading a file. */
+export interface Imported {
+	/** added */
+	jobs: Entry[];
+	/** jobs that were here already */
+	same: number;
+	sheets: number;
+	books: number;
+}
+
+/** SheetList is the kept product sheets. */
+export interface SheetList {
+	sheets: KeptSheet[];
+}
+
+/** Sheet is a product sheet kept for later jobs. */
+export interface KeptSheet {
+	id: string;
+	/** leveller, primer, ... */
+	kind: string;
+	sheet: Sheet;
+}
+
+/** BookList is the kept rulebooks. */
+export interface BookList {
+	books: Book[];
+}
+
+/** Book is a rulebook kept for later jobs, as its text. */
+export interface Book {
+	id: string;
+	title: string;
+	text: string;
+}
+
+/** SettingsText is a person's settings by name. */
+export interface SettingsText {
+	values: Settings;
+}
+
+/** Settings are a person's own, by name: language, units, last rulebook. */
+export type Settings = Record<string, string>;

@@ -1,0 +1,17 @@
+// Where the page begins.
+import "../style/tokens.css";
+import "../style/page.css";
+import "../style/bench.css";
+import "../style/map.css";
+import { render } from "preact";
+import { App } from "./App";
+import { registerServiceWorker } from "./sw/register";
+
+const page = document.getElementById("page");
+
+function draw(update: (() => void) | null): void {
+	if (page) render(<App update={update} />, page);
+}
+
+draw(null);
+void registerServiceWorker((switchOver) => draw(switchOver));

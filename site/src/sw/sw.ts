@@ -1,0 +1,55 @@
+// The service worker: serves one build whole, from a cache of its own, with or without a network.
+//
+// A new build is fetched completely beside the running one and waits. It takes over when the page asks for it, or when no tab uses the old
+// one any more. If anything of it can't be fetched, it is dropped and the old build goes on working.
+declare const self: ServiceWorkerGlobalScope;
+declare const BUILD: string;
+declare const FILES: string[];
+declare const POLICY: string;
+
+const prefix = "lowspot-";
+const cacheName = prefix + BUILD;
+const start = "./";
+
+self.addEventListener("install", (event) => event.waitUntil(fetchBuild()));
+self.addEventListener("activate", (event) => event.waitUntil(takeOver()));
+self.addEventListener("fetch", (event) => {
+	const url = new URL(event.request.url);
+	if (event.request.method === "GET" && url.origin === self.location.origin) event.respondWith(answer(event.request));
+});
+self.addEventListener("message", (event) => {
+	if (event.data === "take over") void self.skipWaiting();
+});
+
+async function fetchBuild(): Promise<void> {
+	const cache = await caches.open(cacheName);
+	try {
+		await cache.addAll([start, ...FILES].map((file) => new Request(file, { cache: "reload" })));
+	} catch (error) {
+		await caches.delete(cacheName);
+		throw error;
+	}
+}
+
+async function takeOver(): Promise<void> {
+	for (const name of await caches.keys()) {
+		if (name.startsWith(prefix) && name !== cacheName) await caches.delete(name);
+	}
+	await self.clients.claim();
+}
+
+async function answer(request: Request): Promise<Response> {
+	const cache = await caches.open(cacheName);
+	const found = await cache.match(request.mode === "navigate" ? start : request, { ignoreSearch: true });
+	return found ? underPolicy(found) : fetch(request);
+}
+
+/** Hosts that send no headers of their own still get the policy, for the page and for the engine's worker. */
+function underPolicy(found: Response): Response {
+	const headers = new Headers(found.headers);
+	headers.set("Content-Security-Policy", POLICY);
+	headers.set("X-Content-Type-Options", "nosniff");
+	return new Response(found.body, { status: found.status, headers });
+}
+
+export {};

@@ -1,0 +1,47 @@
+// The page starts its engine, keeps to its policy, and starts again with no network.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { browse, open, serve } from "./harness.mjs";
+
+let server, browser;
+before(async () => {
+	server = await serve();
+	browser = await browse();
+});
+after(async () => {
+	await browser.end();
+	await server.end();
+});
+
+const ready = "[data-engine=ready]";
+
+test("the page starts its engine and breaks no policy", async () => {
+	const { page, complaints } = await open(browser.context, server.address);
+	await page.waitForSelector(ready);
+	assert.deepEqual(complaints, []);
+	await page.close();
+});
+
+test("the page starts with no network once it was open", async () => {
+	const { page, complaints } = await open(browser.context, server.address);
+	await page.waitForSelector(ready);
+	await page.evaluate(() => navigator.serviceWorker.ready);
+	await server.end();
+	await page.reload();
+	await page.waitForSelector(ready);
+	assert.deepEqual(complaints, []);
+	await page.close();
+	server = await serve(undefined, server.port);
+});
+
+test("the service worker answers with the policy", async () => {
+	const { page } = await open(browser.context, server.address);
+	await page.waitForFunction(() => navigator.serviceWorker.controller);
+	const policies = await page.evaluate(async () => {
+		const names = ["./", ...performance.getEntriesByType("resource").map((entry) => entry.name)];
+		return Promise.all(names.map(async (name) => [name, (await fetch(name)).headers.get("Content-Security-Policy")]));
+	});
+	assert.ok(policies.length > 3);
+	for (const [name, policy] of policies) assert.match(policy ?? "", /^default-src 'none'; script-src 'self' 'wasm-unsafe-eval'/, name);
+	await page.close();
+});
