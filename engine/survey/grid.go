@@ -1,0 +1,160 @@
+package survey
+
+import (
+	"math"
+
+	"lowspot/engine/floor"
+)
+
+// grid is the floor as square cells along its longest wall, so that turning the room turns the cells with it.
+type grid struct {
+	origin        floor.Point
+	along         floor.Point // the unit vector of the columns' count
+	step          float64
+	columns, rows int
+	cells         []cell
+}
+
+type cell struct {
+	column, row int
+	at          floor.Point
+	area        float64 // of floor in the cell, m²
+}
+
+// Strips that each row of cells is cut into to see how much of it is floor, and the most cells that the upright box may have for one asked for.
+const strips, emptiest = 4, 16
+
+// gridOver cuts an outline into about so many cells.
+func gridOver(o floor.Outline, cells int) (*grid, error) {
+	if err := o.Check(); err != nil {
+		return nil, err
+	}
+	g := &grid{along: longestWall(o.Outer)}
+	rings := g.turned(o)
+	low, high := floor.Bounds(rings[0])
+	g.origin = low
+	width, height := high.X-low.X, high.Y-low.Y
+	g.step = math.Sqrt(math.Max(o.Area(), width*height/emptiest) / float64(cells))
+	g.columns, g.rows = int(math.Ceil(width/g.step-1e-9)), int(math.Ceil(height/g.step-1e-9))
+	areas := g.areas(rings)
+	for row := range g.rows {
+		for column := range g.columns {
+			if area := areas[row*g.columns+column]; area > 0 {
+				g.cells = append(g.cells, cell{column, row, g.middleOf(column, row), area})
+			}
+		}
+	}
+	g.fill(o.Area())
+	return g, nil
+}
+
+func longestWall(r floor.Ring) floor.Point {
+	best, along := 0.0, floor.Point{X: 1}
+	for i := range r {
+		a, b := r.Wall(i)
+		if d := floor.Distance(a, b); d > best*(1+1e-9) {
+			best, along = d, floor.Point{X: (b.X - a.X) / d, Y: (b.Y - a.Y) / d}
+		}
+	}
+	return along
+}
+
+func (g *grid) turned(o floor.Outline) []floor.Ring {
+	rings := make([]floor.Ring, 0, len(o.Holes)+1)
+	for _, ring := range o.Rings() {
+		turned := make(floor.Ring, len(ring))
+		for i, p := range ring {
+			turned[i] = floor.Point{X: p.X*g.along.X + p.Y*g.along.Y, Y: p.Y*g.along.X - p.X*g.along.Y}
+		}
+		rings = append(rings, turned)
+	}
+	return rings
+}
+
+// spot is the place that lies so many steps along and across.
+func (g *grid) spot(columns, rows float64) floor.Point {
+	x, y := g.origin.X+columns*g.step, g.origin.Y+rows*g.step
+	return floor.Point{X: x*g.along.X - y*g.along.Y, Y: x*g.along.Y + y*g.along.X}
+}
+
+func (g *grid) middleOf(column, row int) floor.Point {
+	return g.spot(float64(column)+0.5, float64(row)+0.5)
+}
+
+// areas lays level strips through the rings and adds up the floor that each cell has of them.
+func (g *grid) areas(rings []floor.Ring) []float64 {
+	areas := make([]float64, g.columns*g.rows)
+	thick := g.step / strips
+	for strip := range g.rows * strips {
+		y := g.origin.Y + (float64(strip)+0.5)*thick
+		walls := crossings(rings, y)
+		row := areas[strip/strips*g.columns:][:g.columns]
+		for i := 0; i+1 < len(walls); i += 2 {
+			g.lay(row, (walls[i]-g.origin.X)/g.step, (walls[i+1]-g.origin.X)/g.step, thick*g.step)
+		}
+	}
+	return areas
+}
+
+// lay adds a strip from one place to another, in steps, to the cells it lies in.
+func (g *grid) lay(row []float64, from, to, area float64) {
+	for column := max(int(from), 0); column < g.columns && float64(column) < to; column++ {
+		left, right := math.Max(from, float64(column)), math.Min(to, float64(column+1))
+		if right > left {
+			row[column] += (right - left) * area
+		}
+	}
+}
+
+// crossings are where the level line at y meets walls, in order: in and out of the floor by turns.
+func crossings(rings []floor.Ring, y float64) []float64 {
+	var at []float64
+	for _, ring := range rings {
+		for i := range ring {
+			a, b := ring.Wall(i)
+			if (a.Y > y) == (b.Y > y) {
+				continue
+			}
+			x := a.X + (y-a.Y)/(b.Y-a.Y)*(b.X-a.X)
+			k := len(at)
+			for at = append(at, x); k > 0 && at[k-1] > x; k-- {
+				at[k] = at[k-1]
+			}
+			at[k] = x
+		}
+	}
+	return at
+}
+
+// fill makes the cells' areas add up to the floor's own.
+func (g *grid) fill(area float64) {
+	sum := 0.0
+	for _, c := range g.cells {
+		sum += c.area
+	}
+	for i := range g.cells {
+		g.cells[i].area *= area / sum
+	}
+}
+
+// lags is the covariance of two cells by how many columns and rows they lie apart.
+func (g *grid) lags(covariance Covariance) []float64 {
+	table := make([]float64, g.columns*g.rows)
+	for row := range g.rows {
+		for column := range g.columns {
+			table[row*g.columns+column] = covariance(g.step * math.Sqrt(float64(column*column+row*row)))
+		}
+	}
+	return table
+}
+
+func (g *grid) lag(table []float64, a, b cell) float64 {
+	column, row := a.column-b.column, a.row-b.row
+	if column < 0 {
+		column = -column
+	}
+	if row < 0 {
+		row = -row
+	}
+	return table[row*g.columns+column]
+}
