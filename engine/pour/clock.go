@@ -119,6 +119,7 @@ func bestOf(crew Crew, pace Pace, s *standing) Timeline {
 			}
 		}
 	}
+	sortTasks(best.Tasks)
 	return best
 }
 

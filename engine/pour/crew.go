@@ -11,6 +11,7 @@ func FewestHands(loads []Load, most Crew, pace Pace) (Timeline, error) {
 			for mixers := 1; mixers <= min(most.Mixers, people); mixers++ {
 				for barrows := min(1, most.Barrows); barrows <= min(most.Barrows, people); barrows++ {
 					if t, _ := plan(Crew{people, mixers, buckets, barrows}, pace, fresh(loads)); t.Kept {
+						sortTasks(t.Tasks)
 						return t, nil
 					}
 				}

@@ -140,9 +140,9 @@ func (p *planner) later(turns []turnOf) {
 	}
 }
 
-// timeline spells the turns out as tasks and measures them against the limits.
+// timeline spells the turns out as tasks, not yet sorted, and measures them against the limits.
 func (p *planner) timeline(turns []turnOf) (Timeline, score) {
-	t := Timeline{Crew: p.crew, Tasks: []Task{}, Finish: p.stand.finish()}
+	t := Timeline{Crew: p.crew, Tasks: make([]Task, 0, 8*len(p.loads)), Finish: p.stand.finish()}
 	pourEnd, powder := slices.Clone(p.stand.pourEnd), make([]float64, len(p.loads))
 	rested := make([]Task, len(p.loads))
 	for i, made := range p.stand.ready {
@@ -172,7 +172,6 @@ func (p *planner) timeline(turns []turnOf) (Timeline, score) {
 		over += math.Max(0, w.Seconds-p.pace.WetEdge)
 	}
 	t.Kept = over <= 1e-6
-	sortTasks(t.Tasks)
 	return t, score{over, t.Finish, t.LongestWait}
 }
 
