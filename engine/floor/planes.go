@@ -34,7 +34,7 @@ func LevelOver(ground Ground) (Finish, error) {
 		return Finish{}, err
 	}
 	highest := ground.highest()
-	return ground.finish(Plane{C: ground.target(highest)}, []int{highest}), nil
+	return standingOn(Plane{C: ground.target(highest)}, []int{highest}), nil
 }
 
 // ByHand is the plane through a given height at one spot that falls at a given slope towards another; level where the slope is zero.
@@ -66,11 +66,7 @@ func through(at Point, height, a, b float64) Plane {
 
 // finish describes a plane over its ground.
 func (g Ground) finish(plane Plane, carriers []int) Finish {
-	sort.Ints(carriers)
-	if carriers == nil {
-		carriers = []int{}
-	}
-	f := Finish{Plane: plane, Slope: steady.Hypot(plane.A, plane.B), Carriers: carriers, ShortAt: -1}
+	f := standingOn(plane, carriers)
 	worst := tight
 	for i, p := range g.Points {
 		if short := g.target(i) - plane.At(p); short > worst {
@@ -80,15 +76,24 @@ func (g Ground) finish(plane Plane, carriers []int) Finish {
 	return f
 }
 
+// standingOn describes a plane that keeps every least depth.
+func standingOn(plane Plane, carriers []int) Finish {
+	if carriers == nil {
+		carriers = []int{}
+	}
+	sort.Ints(carriers)
+	return Finish{Plane: plane, Slope: steady.Hypot(plane.A, plane.B), Carriers: carriers, ShortAt: -1}
+}
+
 // target is the lowest that the finish may be over a point.
 func (g Ground) target(i int) float64 { return g.Heights[i] + g.Least[i] }
 
 // highest is the first of the points that ask for the highest finish.
 func (g Ground) highest() int {
-	best := 0
+	best, most := 0, g.target(0)
 	for i := range g.Points {
-		if g.target(i) > g.target(best) {
-			best = i
+		if target := g.target(i); target > most {
+			best, most = i, target
 		}
 	}
 	return best
@@ -102,7 +107,8 @@ func (g Ground) check() error {
 		return &Error{Code: "readings-unequal", Message: "The readings, their heights and their least depths aren't of the same number.", Remedy: "Give one height and one least depth for every reading."}
 	}
 	for i, p := range g.Points {
-		if !finite(p.X, p.Y, g.Heights[i], g.Least[i]) {
+		// A sum is a number only where all its parts are.
+		if sum := p.X + p.Y + g.Heights[i] + g.Least[i]; sum-sum != 0 {
 			return &Error{Code: "reading-not-a-number", Message: "A reading's place, height or least depth isn't a number.", Remedy: "Correct the reading or leave it out.", At: p}
 		}
 	}

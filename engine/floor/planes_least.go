@@ -45,7 +45,7 @@ type pinned struct {
 	height float64
 }
 
-// lowestAt solves the programme in coordinates that start at the centroid and the highest target, where rounding is smallest.
+// lowestAt is the plane that is lowest at the centroid, through the pin where there is one.
 func (g Ground) lowestAt(centroid Point, slopeLimit float64, pin *pinned) Finish {
 	highest := g.highest()
 	top := g.target(highest)
@@ -58,19 +58,21 @@ func (g Ground) lowestAt(centroid Point, slopeLimit float64, pin *pinned) Finish
 		return g.finish(level, g.touching(level, []int{highest}))
 	}
 	aim := spread.place(centroid)
-	programme := newProgramme(g, spread, aim, top, slopeLimit)
+	programme := programme{ground: spread.placed(g), origin: aim, top: top, slopeLimit: slopeLimit}
 	if pin != nil {
-		programme.pin(pinned{spread.place(pin.at), pin.height}, aim, top)
+		programme.pin(pinned{spread.place(pin.at), pin.height})
 	}
 	a, b := spread.tilt(programme.solve(highest))
 	a, b = within(slopeLimit, a, b)
-	plane := g.lowered(a, b)
 	if pin != nil {
-		plane = through(pin.at, pin.height, a, b)
-	} else if plane.At(aim) >= top-tight {
-		return g.finish(level, []int{highest})
+		plane := through(pin.at, pin.height, a, b)
+		return g.finish(plane, g.touching(plane, programme.basis[:]))
 	}
-	return g.finish(plane, g.touching(plane, programme.basis[:]))
+	plane := g.lowered(a, b)
+	if plane.At(aim) >= top-tight {
+		return standingOn(level, []int{highest})
+	}
+	return standingOn(plane, g.touching(plane, programme.basis[:]))
 }
 
 // lowered is the lowest plane of the given slopes that keeps every least depth.

@@ -6,7 +6,7 @@ import "lowspot/engine/steady"
 // oneLine is how far off a line readings may lie and still count as on it: a millimetre, which no tape places better.
 const oneLine = 0.001
 
-// spread is the rank of the readings' places (0 one spot, 1 on a line, 2 over an area) and the line from one end, with a direction of length 1.
+// spread is the rank of the readings' places (0 one spot, 1 on a line, 2 over an area) and the line that they lie on, with a direction of length 1.
 type spread struct {
 	rank int
 	from Point
@@ -15,7 +15,6 @@ type spread struct {
 
 func (g Ground) spread() spread {
 	s := spread{from: g.Points[0]}
-	s.from = g.furthest(s.from)
 	end := g.furthest(s.from)
 	length := steady.Hypot(end.X-s.from.X, end.Y-s.from.Y)
 	if length <= oneLine {
@@ -49,6 +48,18 @@ func (s spread) place(p Point) Point {
 	}
 	along := (p.X-s.from.X)*s.x + (p.Y-s.from.Y)*s.y
 	return Point{s.from.X + along*s.x, s.from.Y + along*s.y}
+}
+
+// placed is the ground with its points where they count.
+func (s spread) placed(g Ground) Ground {
+	if s.rank > 1 {
+		return g
+	}
+	points := make([]Point, len(g.Points))
+	for i, p := range g.Points {
+		points[i] = s.place(p)
+	}
+	return Ground{points, g.Heights, g.Least}
 }
 
 // tilt is the part of a slope that the readings can speak for: all of it, or what runs along the line.
