@@ -11,6 +11,9 @@ import (
 // tight is how near a plane counts as touching a reading's least depth, metres: far below what a staff reads, far above rounding.
 const tight = 1e-9
 
+// hair is what a depth may lack and still be kept, metres: a hundredth of a micrometre, which leaves a pinned plane room to turn.
+const hair = 10 * tight
+
 // Ground is what a finish plane must clear: heights of the deck and the least depth of pour over each, metres, one for each point.
 // Give every corner of the surface, so that what holds at the points holds between them.
 type Ground struct {
@@ -67,7 +70,7 @@ func through(at Point, height, a, b float64) Plane {
 // finish describes a plane over its ground.
 func (g Ground) finish(plane Plane, carriers []int) Finish {
 	f := standingOn(plane, carriers)
-	worst := tight
+	worst := 2 * hair
 	for i, p := range g.Points {
 		if short := g.target(i) - plane.At(p); short > worst {
 			worst, f.Shortfall, f.ShortAt = short, short, i

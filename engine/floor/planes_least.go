@@ -26,15 +26,15 @@ func LeastVolume(ground Ground, slopeLimit float64, centroid Point) (Finish, err
 // ThroughPoint is the plane of least volume through a given height at one spot, such as a door's. A slope limit of zero makes it level. Where no
 // plane through that height keeps every least depth, it is the one that misses by least, and Shortfall says by how much the height must rise.
 func ThroughPoint(ground Ground, slopeLimit float64, centroid, at Point, height float64) (Finish, error) {
+	if !finite(height, at.X, at.Y, centroid.X, centroid.Y) {
+		return Finish{}, &Error{Code: "plane-height", Message: "The height or the spot that the finish plane must meet isn't a number.", Remedy: "Give the height of the floor beyond the door.", At: at}
+	}
 	lowest, err := LeastVolume(ground, slopeLimit, at)
 	if err != nil {
 		return Finish{}, err
 	}
-	if !finite(height, at.X, at.Y, centroid.X, centroid.Y) {
-		return Finish{}, &Error{Code: "plane-height", Message: "The height or the spot that the finish plane must meet isn't a number.", Remedy: "Give the height of the floor beyond the door.", At: at}
-	}
 	// A hair over the lowest height that keeps every depth leaves the programme room to turn; the plane is then put where it was asked for.
-	meet := max(height, lowest.Plane.At(at)+10*tight)
+	meet := max(height, lowest.Plane.At(at)+hair)
 	f := ground.lowestAt(centroid, slopeLimit, &pinned{at, meet})
 	return ground.finish(through(at, height, f.Plane.A, f.Plane.B), f.Carriers), nil
 }

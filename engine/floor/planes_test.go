@@ -110,7 +110,8 @@ func TestADoorsHeightIsMetAndALevelPlaneThroughItMaySinkIntoTheDeck(t *testing.T
 	tilted, err := ThroughPoint(g, 0.01, Point{2, 2}, door, 0.003)
 	require.NoError(t, err)
 	assert.InDelta(t, 0.0025, tilted.Plane.A, 1e-8, "a tilt meets the door and clears the high wall")
-	assert.InDelta(t, 0, tilted.Shortfall, 2e-8)
+	assert.Zero(t, tilted.Shortfall)
+	assert.Equal(t, -1, tilted.ShortAt)
 }
 
 func TestAPlaneByHandFallsWhereItIsTold(t *testing.T) {
@@ -204,7 +205,7 @@ func TestThePlaneThroughADoorIsSeidels(t *testing.T) {
 		pin := &pinned{door, height}
 		lower, fitsOutside := seidelHeight(g, 0.02, centroid, 96, false, pin, rng)
 		higher, fitsInside := seidelHeight(g, 0.02, centroid, 96, true, pin, rng)
-		if f.Shortfall > 1e-8 {
+		if f.Shortfall > 0 {
 			missed++
 			assert.False(t, fitsInside, "floor %d misses by %v though a plane fits", floor, f.Shortfall)
 			continue
