@@ -38,9 +38,9 @@ type node struct {
 }
 
 // assemble turns a lowered tree into a program of expr's machine. expr's own checker runs over it too: what it still finds wrong is told.
-func assemble(s *source, lowered ast.Node) (*vm.Program, *Error) {
+func assemble(s *source, lowered ast.Node, functions conf.FunctionsTable) (*vm.Program, *Error) {
 	tree := &parser.Tree{Node: lowered}
-	config := machineConfig()
+	config := machineConfig(functions)
 	if _, err := checker.Check(tree, config); err != nil {
 		return nil, s.fail(span{}, CodeKind, "This expression can't be compiled: "+err.Error()+".", "")
 	}
@@ -52,10 +52,10 @@ func assemble(s *source, lowered ast.Node) (*vm.Program, *Error) {
 }
 
 // machineConfig gives programs nothing but the primitives: no environment, no built-in functions but the loops over lists.
-func machineConfig() *conf.Config {
+func machineConfig(functions conf.FunctionsTable) *conf.Config {
 	config := conf.CreateNew()
 	config.Builtins = conf.FunctionsTable{}
-	config.Functions = primitives
+	config.Functions = functions
 	config.Optimize = false
 	return config
 }

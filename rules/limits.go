@@ -11,6 +11,7 @@ const (
 	limitDepth    = 64        // brackets inside brackets
 	limitTokens   = 800       // of one expression
 	limitNodes    = 500       // of one expression's syntax tree
+	limitLoops    = 2         // loops over lists inside one another: their turns multiply
 	limitErrors   = 100       // told at once
 	limitMemory   = 10_000    // what one run of the expression machine may allocate, in its own count
 )

@@ -4,9 +4,11 @@ package rules
 // names, comparisons and what can go wrong are calls of primitives. Only nodes named here get through.
 
 import (
+	"strconv"
 	"strings"
 
 	"github.com/expr-lang/expr/ast"
+	"github.com/expr-lang/expr/conf"
 	"github.com/expr-lang/expr/parser/lexer"
 	"github.com/expr-lang/expr/vm"
 )
@@ -27,17 +29,18 @@ type letName struct {
 }
 
 type lowering struct {
-	names    *names
-	scope    string
-	code     *code
-	spans    *spans
-	lets     []letName
-	elements []shape // of the lists whose conditions are being lowered
-	group    int     // names in one group are read together: where one is missing, the others are wanted too
-	depth    int
-	traced   bool
-	spoiled  bool // it uses a figure that is wrong in itself
-	errors   []*Error
+	names     *names
+	scope     string
+	code      *code
+	spans     *spans
+	functions conf.FunctionsTable // the primitives called
+	lets      []letName
+	elements  []shape // of the lists whose conditions are being lowered
+	group     int     // names in one group are read together: where one is missing, the others are wanted too
+	depth     int
+	traced    bool
+	spoiled   bool // it uses a figure that is wrong in itself
+	errors    []*Error
 }
 
 // compileExpression checks an expression that must come to one of the wanted shapes (none: any) and makes its program.
@@ -56,7 +59,7 @@ func compileExpression(n *names, scope string, s source, wanted ...shape) (*code
 		return nil, l.errors
 	}
 	c.shape, c.margin = top.shape, top.margin
-	if c.program, err = assemble(&s, top.run); err != nil {
+	if c.program, err = assemble(&s, top.run, l.functions); err != nil {
 		return nil, []*Error{err}
 	}
 	c.trace = func() *vm.Program { return traced(n, scope, s) }
@@ -70,7 +73,7 @@ func traced(n *names, scope string, s source) *vm.Program {
 		return nil
 	}
 	l := newLowering(n, scope, &code{source: s, reads: map[int]bool{}}, tokens, true)
-	program, err := assemble(&s, l.lower(tree).run)
+	program, err := assemble(&s, l.lower(tree).run, l.functions)
 	if err != nil {
 		return nil
 	}
@@ -79,7 +82,7 @@ func traced(n *names, scope string, s source) *vm.Program {
 
 func newLowering(n *names, scope string, c *code, tokens []lexer.Token, trace bool) *lowering {
 	c.groups = [][]int{nil}
-	return &lowering{names: n, scope: scope, code: c, spans: newSpans(tokens), traced: trace}
+	return &lowering{names: n, scope: scope, code: c, spans: newSpans(tokens), functions: conf.FunctionsTable{}, traced: trace}
 }
 
 // lower checks one node and everything under it.
@@ -185,11 +188,13 @@ func (c *code) text(id int) string {
 	return strings.Join(strings.Fields(string(text[min(at.from, len(text)):min(at.to, len(text))])), " ")
 }
 
-// call is a call of a primitive: it gets the frame that runs, the node's number and the arguments.
+// call is a call of a primitive at a node: it gets the frame that runs and the arguments.
 func (l *lowering) call(primitive string, id int, arguments ...ast.Node) ast.Node {
+	name := primitive + strconv.Itoa(id)
+	l.functions[name] = primitives[primitive].at(name, id)
 	return &ast.CallNode{
-		Callee:    &ast.IdentifierNode{Value: primitive},
-		Arguments: append([]ast.Node{&ast.IdentifierNode{Value: "$env"}, &ast.IntegerNode{Value: id}}, arguments...),
+		Callee:    &ast.IdentifierNode{Value: name},
+		Arguments: append([]ast.Node{&ast.IdentifierNode{Value: "$env"}}, arguments...),
 	}
 }
 

@@ -279,6 +279,9 @@ func (l *lowering) loop(id int, n *ast.BuiltinNode) lowered {
 	if n.Name == "count" {
 		result = quantityShape(quantity.Number)
 	}
+	if len(l.elements) == limitLoops {
+		return l.fail(id, CodeLimit, "Lists are gone through more than "+count(limitLoops, "level")+" deep here.", "Move the inner part into a figure of its own.")
+	}
 	list := l.lower(n.Arguments[0])
 	if list.shape.bad() {
 		return lowered{}

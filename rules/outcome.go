@@ -14,7 +14,7 @@ func (c *Compiled) Figure(name string, f Facts) Result {
 // Figures works out every figure of a scope, in the book's order.
 func (c *Compiled) Figures(scope string, f Facts) []Result {
 	r := c.newRun(f)
-	var results []Result
+	results := make([]Result, 0, len(c.figures))
 	for _, one := range c.figures {
 		if one.rule.For == scope {
 			results = append(results, r.result(one.slot))
@@ -60,7 +60,7 @@ func (c *Compiled) Show(name string, v Value, s quantity.System) string {
 // Checks works out every check of a scope on one set of facts, in the book's order. Sentences show quantities in the system of units.
 func (c *Compiled) Checks(scope string, f Facts, s quantity.System) []Outcome {
 	r := c.newRun(f)
-	var outcomes []Outcome
+	outcomes := make([]Outcome, 0, len(c.checks))
 	for i := range c.checks {
 		k := &c.checks[i]
 		if k.rule.For != scope {
@@ -101,14 +101,15 @@ func (r *run) judge(k *check, s quantity.System) Outcome {
 		return out.undecided(k, w.answer)
 	}
 	holds := w.value == true
+	margin := k.holds.margin.measure(w.frame.compared)
 	out.State, out.Caution = Kept, k.rule.Caution
 	if !holds {
 		out.State = Broken
 		out.Says, out.Remedy = k.says.fill(r, s), k.remedy.fill(r, s)
 	}
-	if m := k.holds.margin.measure(w.frame.compared); m.fits(holds) {
-		m.Text = show(m.Value, shape{kind: Quantity, dim: m.Dimension, percent: m.percent}, s)
-		out.Margin = m
+	if margin.fits(holds) {
+		margin.Text = show(margin.Value, shape{kind: Quantity, dim: margin.Dimension, percent: margin.percent}, s)
+		out.Margin = margin
 	}
 	return out
 }

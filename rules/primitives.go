@@ -1,7 +1,7 @@
 package rules
 
 // The primitives that lowered expressions call. Each gets the frame that runs, the number of its node and its arguments. What can't be worked
-// out stops the run and is told at its node.
+// out stops the run and is told at its node. The machine knows one function for each node, so that the number costs no argument.
 
 import (
 	"errors"
@@ -9,7 +9,6 @@ import (
 	"reflect"
 
 	"github.com/expr-lang/expr/builtin"
-	"github.com/expr-lang/expr/conf"
 
 	"lowspot/engine/steady"
 )
@@ -23,36 +22,42 @@ const (
 )
 
 var (
-	toNumber = reflect.TypeOf(func(any, int) float64 { return 0 })
-	toTruth  = reflect.TypeOf(func(any, int) bool { return false })
-	toText   = reflect.TypeOf(func(any, int) string { return "" })
-	toAny    = reflect.TypeOf(func(any, int) any { return nil })
-	seeing   = reflect.TypeOf(func(any, int, any) any { return nil })
-	one      = reflect.TypeOf(func(any, int, float64) float64 { return 0 })
-	ofAny    = reflect.TypeOf(func(any, int, any) float64 { return 0 })
-	two      = reflect.TypeOf(func(any, int, float64, float64) float64 { return 0 })
-	several  = reflect.TypeOf(func(any, int, ...float64) float64 { return 0 })
-	ofUnit   = reflect.TypeOf(func(any, int, int, float64) float64 { return 0 })
-	judging  = reflect.TypeOf(func(any, int, float64, float64) bool { return false })
+	toNumber = reflect.TypeOf(func(any) float64 { return 0 })
+	toTruth  = reflect.TypeOf(func(any) bool { return false })
+	toText   = reflect.TypeOf(func(any) string { return "" })
+	toAny    = reflect.TypeOf(func(any) any { return nil })
+	seeing   = reflect.TypeOf(func(any, any) any { return nil })
+	one      = reflect.TypeOf(func(any, float64) float64 { return 0 })
+	ofAny    = reflect.TypeOf(func(any, any) float64 { return 0 })
+	two      = reflect.TypeOf(func(any, float64, float64) float64 { return 0 })
+	several  = reflect.TypeOf(func(any, ...float64) float64 { return 0 })
+	ofUnit   = reflect.TypeOf(func(any, int, float64) float64 { return 0 })
+	judging  = reflect.TypeOf(func(any, float64, float64) bool { return false })
 )
 
-var primitives = conf.FunctionsTable{}
+// primitive is what a lowered expression may call: how it runs and what it takes and gives.
+type primitive struct {
+	run  func(f *frame, id int, arguments []any) (any, error)
+	kind reflect.Type
+}
 
-func init() {
-	for name, p := range map[string]struct {
-		run  func(f *frame, id int, arguments []any) (any, error)
-		kind reflect.Type
-	}{
+var primitives map[string]primitive
+
+func init() { // not in the declaration, because reading a figure runs primitives again
+	primitives = map[string]primitive{
 		"·number": {readName, toNumber}, "·truth": {readName, toTruth}, "·text": {readName, toText}, "·maybe": {readMaybe, toAny}, "·known": {isKnown, toTruth},
 		"·see": {see, seeing}, "·float": {float, ofAny}, "·unit": {inUnit, ofUnit}, "·compare": {compare, judging},
 		"·divide": {divide, two}, "·power": {power, two}, "·min": {smallest, several}, "·max": {largest, several}, "·abs": {absolute, one},
 		"·sqrt": {root, one}, "·round": {rounded, two}, "·ceil": {roundedUp, two}, "·floor": {roundedDown, two},
-	} {
-		run := p.run
-		primitives[name] = &builtin.Function{Name: name, Types: []reflect.Type{p.kind}, Func: func(arguments ...any) (any, error) {
-			return run(arguments[0].(*frame), arguments[1].(int), arguments[2:])
-		}}
 	}
+}
+
+// at is the primitive as a function of one node: the machine passes it the frame and the arguments.
+func (p primitive) at(name string, id int) *builtin.Function {
+	run := p.run
+	return &builtin.Function{Name: name, Types: []reflect.Type{p.kind}, Func: func(arguments ...any) (any, error) {
+		return run(arguments[0].(*frame), id, arguments[1:])
+	}}
 }
 
 func readName(f *frame, id int, _ []any) (any, error) {

@@ -13,7 +13,7 @@ type run struct {
 	compiled *Compiled
 	facts    Facts
 	answers  []answer
-	machines []*vm.VM // one for each depth of figures in figures
+	levels   []*level // one for each depth of figures in figures, used again and again
 	depth    int
 }
 
@@ -106,28 +106,27 @@ func (r *run) figure(f *figure) answer {
 	return r.work(f.code).answer
 }
 
-// worked is how one expression came out.
+// worked is how one expression came out. The frame is that of its level: it holds until the next expression is run.
 type worked struct {
 	answer
 	frame *frame
+	stop  int // the node that found no value, or -1
 }
 
 func (r *run) work(c *code) worked { return r.execute(c, c.program, nil) }
 
 // execute runs a program of an expression.
 func (r *run) execute(c *code, program *vm.Program, seen []sighting) worked {
-	f := &frame{run: r, code: c, seen: seen, missing: -1}
-	if c.limits > 0 {
-		f.compared = make([]comparison, c.limits)
-	}
-	value, err := r.machine().Run(program, f)
+	f, machine := r.enter(c.limits)
+	f.code, f.seen, f.missing, f.fault = c, seen, -1, nil
+	value, err := machine.Run(program, f)
 	r.depth--
-	out := worked{answer{state: Known, value: value}, f}
+	out := worked{answer{state: Known, value: value}, f, f.missing}
 	switch {
 	case f.fault != nil:
 		out.answer = answer{state: Faulty, fault: f.fault}
 	case f.missing >= 0:
-		out.answer = answer{state: Unanswered, missing: r.wanted(c, f.missing)}
+		out.answer = answer{state: Unanswered, missing: r.wanted(c, out.stop)}
 	case err != nil || !countable(value):
 		f.fail(0, "comes to a number that is too large or undefined", "Look at what it is made of; the values put in may be far out of range.")
 		out.answer = answer{state: Faulty, fault: f.fault}
@@ -140,13 +139,25 @@ func countable(value any) bool {
 	return value != nil && (!is || !math.IsNaN(n) && !math.IsInf(n, 0))
 }
 
-// machine is a machine for the depth that is entered.
-func (r *run) machine() *vm.VM {
-	if r.depth == len(r.machines) {
-		r.machines = append(r.machines, &vm.VM{MemoryBudget: limitMemory})
+// level is what running one expression takes.
+type level struct {
+	machine vm.VM
+	frame   frame
+}
+
+// enter goes one level deeper and clears as many comparisons as the expression has.
+func (r *run) enter(comparisons int) (*frame, *vm.VM) {
+	if r.depth == len(r.levels) {
+		r.levels = append(r.levels, &level{machine: vm.VM{MemoryBudget: limitMemory}, frame: frame{run: r}})
 	}
+	l := r.levels[r.depth]
 	r.depth++
-	return r.machines[r.depth-1]
+	if cap(l.frame.compared) < comparisons {
+		l.frame.compared = make([]comparison, comparisons)
+	}
+	l.frame.compared = l.frame.compared[:comparisons]
+	clear(l.frame.compared)
+	return &l.frame, &l.machine
 }
 
 // wanted are the words missing where a name found no value: its own and those read together with it.

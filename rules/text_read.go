@@ -81,7 +81,12 @@ func (r *textReader) line(number int, line string) {
 // unreadable finds the first byte that is not text, or -1.
 func unreadable(line string) int {
 	for i, c := range line {
-		if printable(c) < 0 || c == utf8.RuneError {
+		if c == utf8.RuneError {
+			if _, size := utf8.DecodeRuneInString(line[i:]); size == 1 {
+				return i
+			}
+		}
+		if printable(c) < 0 {
 			return i
 		}
 	}
@@ -104,6 +109,8 @@ func (r *textReader) top(number int, text string) {
 	case colon && key == "theme":
 		r.endRule()
 		r.theme = value
+		return
+	case colon && (key == "title" || key == "version") && value == "":
 		return
 	case colon && (key == "title" || key == "version") && r.rule == nil && len(r.book.Rules) == 0:
 		r.book.Opening = append(r.book.Opening, r.takeNotes(key)...)

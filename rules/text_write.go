@@ -28,15 +28,33 @@ func (b *Book) Text() string {
 // Text writes one rule, without its theme.
 func (r *Rule) Text() string {
 	var w strings.Builder
-	writeNotes(&w, r.Notes, "", "")
+	notes := r.anchoredNotes()
+	writeNotes(&w, notes, "", "")
 	w.WriteString(r.sort() + " " + flat(r.Name) + "\n")
 	for _, key := range r.keys() {
 		for n, text := range r.texts(key) {
-			writeNotes(&w, r.Notes, label(key, n), "  ")
+			writeNotes(&w, notes, label(key, n), "  ")
 			writeField(&w, key, text)
 		}
 	}
 	return w.String()
+}
+
+// anchoredNotes are the notes, those of fields that are not there moved to the rule's head.
+func (r *Rule) anchoredNotes() []Note {
+	written := map[string]bool{}
+	for _, key := range r.keys() {
+		for n := range r.texts(key) {
+			written[label(key, n)] = true
+		}
+	}
+	notes := append([]Note{}, r.Notes...)
+	for i := range notes {
+		if !written[notes[i].Before] {
+			notes[i].Before = ""
+		}
+	}
+	return notes
 }
 
 func writeTop(w *strings.Builder, key, text string) {

@@ -63,7 +63,8 @@ func (t *tracing) expression(of, field string, c *code) {
 }
 
 func (t *tracing) watch(c *code, program *vm.Program) *frame {
-	return t.run.execute(c, program, make([]sighting, len(c.nodes))).frame
+	seen := make([]sighting, len(c.nodes))
+	return &frame{code: c, seen: seen, missing: t.run.execute(c, program, seen).stop}
 }
 
 func (t *tracing) step(of, field string, c *code, id int, f *frame) Step {
