@@ -30,6 +30,7 @@ var kinds = []kind{
 	worked("vocabulary", vocabulary),
 	worked("books.shipped", shippedBook),
 	worked("books.check", checkBook),
+	worked("readings.read", readReadings),
 	worked("quantity.read", readQuantity),
 	worked("quantity.write", writeQuantity),
 	worked("jobs.new", newJob),

@@ -72,3 +72,13 @@ func (b *Bridge) rulebook(text string) *engine.Rulebook {
 	}
 	return b.book
 }
+
+// BringReadings is a list of readings as text, and the survey that it is to join.
+type BringReadings struct {
+	Text     string          `json:"text"`
+	Readings engine.Readings `json:"readings"`
+}
+
+func readReadings(_ *Bridge, b BringReadings) (engine.Brought, error) {
+	return engine.BringReadings(b.Text, b.Readings), nil
+}

@@ -8,6 +8,7 @@ export interface Contract {
 	"vocabulary": { body: Nothing; reply: Words };
 	"books.shipped": { body: Nothing; reply: BookText };
 	"books.check": { body: BookText; reply: CheckedBook };
+	"readings.read": { body: BringReadings; reply: Brought };
 	"quantity.read": { body: TypedQuantity; reply: ReadAmount };
 	"quantity.write": { body: WantedText; reply: WrittenAmount };
 	"jobs.new": { body: WantedJob; reply: MadeJob };
@@ -645,6 +646,21 @@ export interface ExampleResult {
 	got: string;
 	/** where it can't be read */
 	error?: Error;
+}
+
+/** BringReadings is a list of readings as text, and the survey that it is to join. */
+export interface BringReadings {
+	text: string;
+	readings: Readings;
+}
+
+/** Brought is what came of reading a list of readings: the good ones, and the lines that can't be read. */
+export interface Brought {
+	readings: Readings;
+	/** Field is the line: "line 7" */
+	problems: Problem[];
+	/** bad lines beyond those listed */
+	more: number;
 }
 
 /** TypedQuantity is a quantity as a person typed it. A bare number is of BareUnit, if there is one. */

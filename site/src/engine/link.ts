@@ -82,16 +82,11 @@ export class Link {
 	}
 
 	private hear(message: FromWorker): void {
-		switch (message.kind) {
-			case "loading":
-				this.watch(); // a slow network is no fault
-				return this.tell(message);
-			case "ready":
-				return this.tell(message);
-			case "fault":
-				return this.restart("The engine failed.", message.report);
-			case "reply":
-				return this.settle(message.bytes, message.memory);
+		if (message.kind === "reply") this.settle(message.bytes, message.memory);
+		else if (message.kind === "fault") this.restart("The engine failed.", message.report);
+		else {
+			this.watch(); // a slow network is no fault
+			this.tell(message);
 		}
 	}
 
@@ -122,7 +117,10 @@ export class Link {
 	}
 
 	private restart(reason: string, report: string): void {
-		if (++this.failedStarts > mostStarts) return this.stop(reason, report);
+		if (++this.failedStarts > mostStarts) {
+			this.stop(reason, report);
+			return;
+		}
 		const unanswered = [...this.waiting];
 		this.waiting.clear();
 		this.replace();

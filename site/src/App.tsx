@@ -1,0 +1,109 @@
+// The page: the bar, notices, and the view that the address names.
+import { useEffect, useState } from "preact/hooks";
+import { Bench } from "./bench/Bench";
+import { call, type EngineEvent, onEngine } from "./engine/client";
+import { Bar } from "./parts/Bar";
+import { Start } from "./start/Start";
+import { close, job, loadVocabulary, open, redo, trouble, undo, vocabulary } from "./state/job";
+import { go, route } from "./state/route";
+import { t } from "./words/words";
+
+export function App({ update }: { update: (() => void) | null }) {
+	const [engine, setEngine] = useState<EngineEvent>({ kind: "loading", loaded: 0, total: 1 });
+	useEffect(() => onEngine(setEngine), []);
+	useEffect(() => {
+		loadVocabulary().catch((error: Error) => {
+			trouble.value = error.message;
+		});
+	}, []);
+	useEffect(listenToKeys, []);
+	const { view, id } = route.value;
+	return (
+		<div data-engine={vocabulary.value.length > 0 ? "ready" : "starting"}>
+			<a
+				class="skip"
+				href="#main"
+				onClick={(event) => {
+					event.preventDefault();
+					document.getElementById("main")?.querySelector<HTMLElement>("input, button, a")?.focus();
+				}}
+			>
+				{t("To the content")}
+			</a>
+			<Bar />
+			{update && (
+				<div class="notice no-print" role="status">
+					{t("A new version is ready. What you entered is kept.")}{" "}
+					<button type="button" onClick={update}>
+						{t("Switch to it now")}
+					</button>
+				</div>
+			)}
+			<EngineNotice engine={engine} />
+			{trouble.value && (
+				<div class="notice notice-stop" role="alert">
+					{trouble.value}
+				</div>
+			)}
+			{view === "job" ? <JobView id={id} /> : <Start />}
+		</div>
+	);
+}
+
+function EngineNotice({ engine }: { engine: EngineEvent }) {
+	if (engine.kind === "ready") return null;
+	if (engine.kind === "loading") {
+		const share = Math.round((100 * engine.loaded) / Math.max(engine.total, 1));
+		return (
+			<div class="notice no-print" role="status">
+				{t("Loading the engine: {share} %", { share })}
+			</div>
+		);
+	}
+	return (
+		<div class="notice notice-stop" role="alert">
+			{engine.kind === "restarted"
+				? t("The engine failed and was started again. Nothing you typed is lost.")
+				: t("The engine would not start again. Reload the page; what was kept is still there.")}{" "}
+			<button type="button" onClick={() => navigator.clipboard.writeText(engine.report)}>
+				{t("Copy a report")}
+			</button>
+		</div>
+	);
+}
+
+/** Opens the job that the address names, unless it is open already. */
+function JobView({ id }: { id: string }) {
+	const [missing, setMissing] = useState("");
+	useEffect(() => {
+		if (job.value?.id === id) return;
+		call("jobs.open", { id })
+			.then((opened) => open(opened.job))
+			.catch((error: Error) => setMissing(error.message));
+	}, [id]);
+	useEffect(() => close, []);
+	if (missing) {
+		return (
+			<main class="start" id="main">
+				<p>{missing}</p>
+				<button type="button" onClick={() => go("")}>
+					{t("To the first screen")}
+				</button>
+			</main>
+		);
+	}
+	return job.value ? <Bench /> : <main id="main" class="start" aria-busy="true" />;
+}
+
+/** Undo and redo by the keys that every program uses, but not inside a text box, which has its own. */
+function listenToKeys(): () => void {
+	const onKey = (event: KeyboardEvent) => {
+		const inText = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+		if (inText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+		event.preventDefault();
+		if (event.shiftKey) redo();
+		else undo();
+	};
+	addEventListener("keydown", onKey);
+	return () => removeEventListener("keydown", onKey);
+}

@@ -1,0 +1,146 @@
+// Findings: what the checks say, the gravest first, each with the rule behind it.
+import { useState } from "preact/hooks";
+import { call } from "../engine/client";
+import type { Explanation, Finding } from "../engine/contract";
+import { Weight } from "../parts/marks";
+import { job, plan } from "../state/job";
+import { t } from "../words/words";
+import { Questions } from "./Questions";
+
+export function Findings() {
+	const findings = plan.value?.findings ?? [];
+	const broken = findings.filter((f) => f.state === "broken");
+	const faulty = findings.filter((f) => f.state === "faulty");
+	const kept = findings.filter((f) => f.state === "kept");
+	const idle = findings.filter((f) => f.state === "idle" || f.state === "off");
+	const open = findings.filter((f) => f.state === "unanswered");
+	return (
+		<section aria-label={t("Findings")}>
+			<div class="verdict">
+				{(["stop", "fix", "watch"] as const).map((weight) => {
+					const count = broken.filter((f) => f.weight === weight).length;
+					return count > 0 ? <Weight key={weight} weight={weight} count={count} /> : null;
+				})}
+				{open.length > 0 && <Weight weight="ask" count={open.length} />}
+				<Weight weight="kept" count={kept.length} />
+			</div>
+			{[...broken, ...faulty].map((finding) => (
+				<FindingCard key={keyOf(finding)} finding={finding} />
+			))}
+			<Questions />
+			<details class="findings-more">
+				<summary>{t("In order: {count}", { count: kept.length })}</summary>
+				{kept.map((finding) => (
+					<FindingCard key={keyOf(finding)} finding={finding} />
+				))}
+			</details>
+			{idle.length > 0 && (
+				<details class="findings-more">
+					<summary>{t("Does not apply here: {count}", { count: idle.length })}</summary>
+					<ul class="small soft">
+						{idle.map((finding) => (
+							<li key={keyOf(finding)}>
+								{readable(finding.rule)} {finding.subject.name && `(${finding.subject.name})`}{" "}
+								{finding.off && t("switched off: {reason}", { reason: finding.off })}
+							</li>
+						))}
+					</ul>
+				</details>
+			)}
+		</section>
+	);
+}
+
+function keyOf(finding: Finding): string {
+	return `${finding.rule}/${finding.subject.scope}/${finding.subject.room}/${finding.subject.id}`;
+}
+
+export function readable(rule: string): string {
+	const words = rule.replaceAll("-", " ").replaceAll("_", " ");
+	return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+function FindingCard({ finding }: { finding: Finding }) {
+	const weight = finding.state === "kept" ? "kept" : finding.weight;
+	return (
+		<article class="finding" data-rule={finding.rule} data-state={finding.state}>
+			<div class="finding-head">
+				<Weight weight={weight} />
+				{finding.subject.name && <span class="finding-subject">{finding.subject.name}</span>}
+			</div>
+			<p>
+				{finding.state === "faulty"
+					? `${t("This rule could not be worked out.")} ${finding.fault?.message ?? ""}`
+					: finding.state === "kept"
+						? readable(finding.rule)
+						: finding.says}
+			</p>
+			{finding.state === "broken" && finding.remedy && <p class="remedy">{finding.remedy}</p>}
+			{finding.state === "broken" && finding.caution && <p class="caution">{finding.caution}</p>}
+			<Why finding={finding} />
+		</article>
+	);
+}
+
+/** The rule behind a finding, fetched when it is opened. */
+function Why({ finding }: { finding: Finding }) {
+	const [explained, setExplained] = useState<Explanation | null>(null);
+	const explain = async (open: boolean) => {
+		if (open && job.value)
+			setExplained(await call("explain", { job: job.value, rule: finding.rule, subject: finding.subject }));
+	};
+	return (
+		<details class="why" onToggle={(event) => explain(event.currentTarget.open)}>
+			<summary>{t("Why: the rule behind this")}</summary>
+			{finding.margin && <p class="small">{t("Margin: {margin}", { margin: finding.margin.text })}</p>}
+			{explained && (
+				<>
+					<Trace explained={explained} />
+					<p class="small soft">{t("Source: {source}", { source: explained.rule?.source || t("none given") })}</p>
+					<details>
+						<summary>{t("The rule as the rulebook writes it")}</summary>
+						<pre class="rule-text">{explained.text}</pre>
+					</details>
+				</>
+			)}
+		</details>
+	);
+}
+
+function Trace({ explained }: { explained: Explanation }) {
+	return (
+		<table class="trace">
+			<caption class="unseen">{t("The rule step by step")}</caption>
+			<thead>
+				<tr>
+					<th scope="col">{t("Part")}</th>
+					<th scope="col">{t("Value")}</th>
+					<th scope="col">{t("From")}</th>
+				</tr>
+			</thead>
+			<tbody>
+				{explained.steps.map((step, i) => (
+					<tr key={i} class={step.reached ? undefined : "unreached"}>
+						<td style={{ paddingLeft: `${step.depth * 0.6}rem` }}>
+							<code>{step.text}</code>
+						</td>
+						<td>{step.missing ? t("not answered") : step.reached ? step.value : t("not reached")}</td>
+						<td>{step.given ? origin(step.given.from, step.given.typed ?? "") : ""}</td>
+					</tr>
+				))}
+			</tbody>
+		</table>
+	);
+}
+
+function origin(from: string, typed: string): string {
+	switch (from) {
+		case "typed":
+			return t("you: {typed}", { typed });
+		case "sheet":
+			return t("sheet: {typed}", { typed });
+		case "worked out":
+			return t("worked out");
+	}
+	return from;
+}

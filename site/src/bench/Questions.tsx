@@ -1,0 +1,58 @@
+// Questions: each thing that the checks would like to know, asked once, with why it matters and how to find out.
+import type { Question, Subject } from "../engine/contract";
+import { Weight } from "../parts/marks";
+import { answersOf } from "../state/answers";
+import { edit, plan } from "../state/job";
+import { t } from "../words/words";
+import { readable } from "./Findings";
+import { WordField } from "./WordField";
+
+export const dontKnow = "don't know";
+
+export function Questions() {
+	const questions = plan.value?.questions ?? [];
+	if (questions.length === 0) return null;
+	return (
+		<section aria-label={t("Questions")}>
+			{questions.map((question) => (
+				<QuestionCard
+					key={`${question.word}/${question.subject.scope}/${question.subject.room}/${question.subject.id}`}
+					question={question}
+				/>
+			))}
+		</section>
+	);
+}
+
+function QuestionCard({ question }: { question: Question }) {
+	return (
+		<article class="finding" data-word={question.word}>
+			<div class="finding-head">
+				<Weight weight="ask" />
+				{question.subject.name && <span class="finding-subject">{question.subject.name}</span>}
+			</div>
+			<WordField name={question.word} subject={question.subject} asQuestion />
+			<p class="small">{question.why}</p>
+			<p class="small soft">{t("How: {how}", { how: question.how })}</p>
+			{question.dontKnow ? (
+				<p class="small">
+					{t("You don’t know. Not checked for that reason: {checks}.", {
+						checks: question.checks.map(readable).join(", "),
+					})}
+				</p>
+			) : (
+				<button type="button" class="button-quiet" onClick={() => answer(question.word, question.subject, dontKnow)}>
+					{t("Don’t know")}
+				</button>
+			)}
+		</article>
+	);
+}
+
+/** Answers a word of a subject. */
+export function answer(word: string, subject: Subject, typed: string): void {
+	edit(`${word}/${subject.room}/${subject.id}`, (draft) => {
+		const answers = answersOf(draft, subject);
+		if (answers) answers[word] = typed;
+	});
+}

@@ -1,0 +1,283 @@
+// Entering the deck, the products, the plane, the air and the crew: forms made from the vocabulary, in the order of the work.
+
+import type { Subject } from "../engine/contract";
+import { Choice, Field, Pick, RemoveButton, Section } from "../parts/fields";
+import { edit, job, newId, plan, vocabulary } from "../state/job";
+import { t } from "../words/words";
+import { depthUnit, editRoom, ShapeEntry } from "./RoomEntry";
+import { labelOf, ValueField, WordField } from "./WordField";
+
+const jobSubject: Subject = { scope: "job", room: "", id: "", name: "" };
+
+/** Every asked word of a scope and of some steps. */
+function Words(props: { scope: string; steps: string[]; subject: Subject; without?: string[] }) {
+	const words = vocabulary.value.filter(
+		(word) =>
+			word.asked &&
+			word.scope === props.scope &&
+			props.steps.includes(word.step) &&
+			!props.without?.includes(word.name),
+	);
+	return (
+		<>
+			{words.map((word) => (
+				<WordField key={word.name} name={word.name} subject={props.subject} />
+			))}
+		</>
+	);
+}
+
+export function DeckEntry({ index }: { index: number }) {
+	const room = job.value?.rooms[index];
+	if (!room) return null;
+	const kinds = room.decks.map((deck) => deck.answers["deck.kind"]).filter((kind) => kind !== undefined && kind !== "");
+	return (
+		<Section title={t("Deck")} says={kinds.map((kind) => t(kind ?? "")).join(", ") || t("not said")} id="deck">
+			{room.decks.map((deck, i) => {
+				const planned = plan.value?.rooms[index]?.decks.find((d) => d.id === deck.id);
+				return (
+					<div class="card" key={deck.id}>
+						<div class="card-head">
+							<Field
+								label={
+									deck.shape ? t("Part of the deck") : room.decks.length > 1 ? t("The rest of the deck") : t("Deck")
+								}
+								field={`rooms/${index}/decks/${i}/name`}
+								value={deck.name}
+								onChange={(name) =>
+									editRoom(index, `decks/${i}/name`, (r) => {
+										const d = r.decks[i];
+										if (d) d.name = name;
+									})
+								}
+							/>
+							{deck.shape && (
+								<RemoveButton
+									what={deck.name || t("part")}
+									onClick={() =>
+										editRoom(index, "decks", (r) => {
+											r.decks.splice(i, 1);
+										})
+									}
+								/>
+							)}
+						</div>
+						{deck.shape && (
+							<ShapeEntry
+								movable
+								shape={deck.shape}
+								field={`rooms/${index}/decks/${i}/shape`}
+								onChange={(change) =>
+									editRoom(index, `decks/${i}/shape`, (r) => {
+										const s = r.decks[i]?.shape;
+										if (s) change(s);
+									})
+								}
+							/>
+						)}
+						<Words
+							scope="deck"
+							steps={["deck", "moisture"]}
+							subject={{ scope: "deck", room: room.id, id: deck.id, name: deck.name }}
+						/>
+						{planned && (
+							<details>
+								<summary class="small">{t("What the rulebook says for it")}</summary>
+								<table class="trace">
+									<tbody>
+										{planned.figures.map((figure) => (
+											<tr key={figure.name}>
+												<th scope="row">{figure.words}</th>
+												<td>{figure.state === "known" ? figure.text : t("not answered")}</td>
+											</tr>
+										))}
+									</tbody>
+								</table>
+							</details>
+						)}
+					</div>
+				);
+			})}
+			<button
+				type="button"
+				onClick={() =>
+					editRoom(index, "decks", (r) => {
+						r.decks.push({
+							id: newId("deck"),
+							name: "",
+							shape: { how: "rectangle", length: "", width: "", at: { x: "", y: "" } },
+							answers: {},
+						});
+					})
+				}
+			>
+				{t("Add a part of another kind")}
+			</button>
+			<Words
+				scope="room"
+				steps={["room"]}
+				without={["survey.error"]}
+				subject={{ scope: "room", room: room.id, id: room.id, name: "" }}
+			/>
+		</Section>
+	);
+}
+
+export function PlaneEntry({ index }: { index: number }) {
+	const room = job.value?.rooms[index];
+	const planned = plan.value?.rooms[index]?.plane;
+	if (!room) return null;
+	const field = `rooms/${index}/plane`;
+	return (
+		<Section
+			title={t("Finish plane")}
+			says={planned ? t("staff reads {staff}", { staff: planned.staff.text }) : ""}
+			id="plane"
+		>
+			<Pick
+				label={t("Where the top of the pour goes")}
+				value={room.plane.how}
+				onChange={(how) =>
+					editRoom(index, "plane", (r) => {
+						r.plane.how = how;
+					})
+				}
+				choices={[
+					{ value: "level", label: t("Level") },
+					{ value: "least-volume", label: t("Least volume") },
+					{ value: "door", label: t("To a door") },
+					{ value: "hand", label: t("By hand") },
+				]}
+			/>
+			{room.plane.how === "level" && (
+				<Field
+					label={t("Raise it above the lowest that will do")}
+					unit={depthUnit()}
+					field={`${field}/raise`}
+					value={room.plane.raise ?? ""}
+					onChange={(v) =>
+						editRoom(index, "plane/raise", (r) => {
+							r.plane.raise = v;
+						})
+					}
+				/>
+			)}
+			{room.plane.how === "least-volume" && (
+				<Field
+					label={t("Steepest slope allowed")}
+					unit="%"
+					field={`${field}/slopeLimit`}
+					value={room.plane.slopeLimit ?? ""}
+					placeholder="1 %"
+					onChange={(v) =>
+						editRoom(index, "plane/slopeLimit", (r) => {
+							r.plane.slopeLimit = v;
+						})
+					}
+				/>
+			)}
+			{room.plane.how === "door" && (
+				<Choice
+					label={t("Door")}
+					value={room.plane.door ?? ""}
+					empty={t("Choose…")}
+					onChange={(v) =>
+						editRoom(index, "plane/door", (r) => {
+							r.plane.door = v;
+						})
+					}
+					choices={room.doors.map((door) => ({ value: door.id, label: door.name || t("Door") }))}
+				/>
+			)}
+			{room.plane.how === "hand" && (
+				<Field
+					label={t("Reading on the finished pour")}
+					unit={room.readings.heightUnit}
+					field={`${field}/height`}
+					value={room.plane.height ?? ""}
+					onChange={(v) =>
+						editRoom(index, "plane/height", (r) => {
+							r.plane.height = v;
+						})
+					}
+				/>
+			)}
+			<PlaneProblem field={field} />
+		</Section>
+	);
+}
+
+function PlaneProblem({ field }: { field: string }) {
+	const problem = plan.value?.problems.find((p) => p.field === field);
+	return problem ? (
+		<p class="field-error" role="alert">
+			{problem.message} {problem.remedy}
+		</p>
+	) : null;
+}
+
+export function AirEntry() {
+	return (
+		<Section title={t("Air, finish and crew")} id="air">
+			<Words scope="job" steps={["finish", "air", "crew"]} subject={jobSubject} />
+		</Section>
+	);
+}
+
+const kinds = ["leveller", "primer", "patch", "aggregate", "barrier"];
+
+/** The sheets that the job is planned with. */
+export function SheetsEntry() {
+	const current = job.value;
+	if (!current) return null;
+	return (
+		<Section
+			title={t("Product sheets")}
+			says={kinds.some((kind) => current.sheets[kind]?.generic) ? t("typical values, read your bag") : ""}
+			id="sheets"
+		>
+			{kinds.map((kind) => {
+				const sheet = current.sheets[kind];
+				if (!sheet) return null;
+				return (
+					<details class="card" key={kind}>
+						<summary class="card-head">
+							<b>{t(kind)}</b>{" "}
+							<span class="small soft">{sheet.generic ? t("typical, read your bag") : sheet.name}</span>
+						</summary>
+						<Field
+							label={t("Name on the sheet")}
+							field={`sheets/${kind}/name`}
+							value={sheet.name}
+							onChange={(name) =>
+								edit(`sheets/${kind}/name`, (draft) => {
+									const s = draft.sheets[kind];
+									if (s) s.name = name;
+								})
+							}
+						/>
+						{vocabulary.value
+							.filter((word) => word.step === kind)
+							.map((word) => (
+								<ValueField
+									key={word.name}
+									word={word}
+									label={labelOf(word)}
+									field={`sheets/${kind}/values/${word.name}`}
+									value={sheet.values[word.name] ?? ""}
+									onChange={(typed) =>
+										edit(`sheets/${kind}/${word.name}`, (draft) => {
+											const s = draft.sheets[kind];
+											if (!s) return;
+											s.values[word.name] = typed;
+											s.generic = false;
+										})
+									}
+								/>
+							))}
+					</details>
+				);
+			})}
+		</Section>
+	);
+}

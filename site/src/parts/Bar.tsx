@@ -1,0 +1,65 @@
+// The bar on top: home, the job's name, units, undo and redo, and when it was last kept.
+import { canRedo, canUndo, edit, job, keptAt, redo, undo } from "../state/job";
+import { t } from "../words/words";
+import { Pick } from "./fields";
+
+export function Bar() {
+	const current = job.value;
+	return (
+		<header class="bar">
+			<a class="bar-mark" href="#/" aria-label={t("Lowspot, first screen")}>
+				<svg viewBox="0 0 40 28" aria-hidden="true">
+					<path d="M1 9h38" stroke="currentColor" stroke-width="2.500" />
+					<path d="M1 12c8 0 10 3 15 8s7 5 10 1 6-9 13-9v14H1z" fill="currentColor" opacity=".85" />
+				</svg>
+				Lowspot
+			</a>
+			{current && (
+				<>
+					<div class="bar-name">
+						<input
+							type="text"
+							aria-label={t("Name of the job")}
+							placeholder={t("Name this job")}
+							value={current.name}
+							onInput={(event) => {
+								const name = event.currentTarget.value;
+								edit("name", (draft) => {
+									draft.name = name;
+								});
+							}}
+						/>
+					</div>
+					<span class="bar-kept no-print" role="status">
+						{keptAt.value ? t("kept on this device {time}", { time: keptAt.value.toLocaleTimeString() }) : ""}
+					</span>
+					<div class="row no-print">
+						<button type="button" onClick={undo} disabled={!canUndo.value}>
+							{t("Undo")}
+						</button>
+						<button type="button" onClick={redo} disabled={!canRedo.value}>
+							{t("Redo")}
+						</button>
+						<Pick
+							hideLabel
+							label={t("Units")}
+							value={current.units}
+							onChange={(units) =>
+								edit("units", (draft) => {
+									draft.units = units === "us" ? "us" : "metric";
+								})
+							}
+							choices={[
+								{ value: "metric", label: t("mm, kg") },
+								{ value: "us", label: t("in, lb") },
+							]}
+						/>
+						<button type="button" onClick={() => print()}>
+							{t("Print")}
+						</button>
+					</div>
+				</>
+			)}
+		</header>
+	);
+}

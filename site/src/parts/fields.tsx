@@ -1,0 +1,181 @@
+// Fields: what a person types is kept as typed; a bare number gets its unit when the field is left; an error stands beside its field.
+import type { ComponentChildren } from "preact";
+import { useId } from "preact/hooks";
+import { problemOf } from "../state/job";
+import { t } from "../words/words";
+
+const bareNumber = /^[\d\s.,/+−-]+$/;
+
+/** Puts the field's usual unit behind a bare number. */
+export function withUnit(text: string, unit: string): string {
+	const trimmed = text.trim();
+	return unit && trimmed && bareNumber.test(trimmed) && /\d/.test(trimmed) ? `${trimmed} ${unit}` : text;
+}
+
+type FieldProps = {
+	label: string;
+	field: string;
+	value: string;
+	onChange: (value: string) => void;
+	hint?: string;
+	unit?: string;
+	hideLabel?: boolean;
+	placeholder?: string;
+	inputMode?: "text" | "decimal" | "numeric";
+};
+
+/** A text or quantity field with its label, unit and error. */
+export function Field(props: FieldProps) {
+	const id = useId();
+	const problem = problemOf(props.field);
+	const unit = props.unit ?? "";
+	const bare = unit !== "" && (props.value.trim() === "" || bareNumber.test(props.value));
+	return (
+		<div class={`field${problem && props.value.trim() ? " field-wrong" : ""}`}>
+			<label for={id} class={props.hideLabel ? "unseen" : undefined}>
+				{props.label}
+			</label>
+			<span class="field-box">
+				<input
+					id={id}
+					type="text"
+					autocomplete="off"
+					inputMode={props.inputMode ?? "text"}
+					value={props.value}
+					placeholder={props.placeholder}
+					data-field={props.field}
+					aria-describedby={`${id}-note`}
+					aria-invalid={problem && props.value.trim() ? true : undefined}
+					onInput={(event) => props.onChange(event.currentTarget.value)}
+					onBlur={(event) => {
+						const full = withUnit(event.currentTarget.value, unit);
+						if (full !== props.value) props.onChange(full);
+					}}
+				/>
+				{bare && (
+					<span class="field-unit" aria-hidden="true">
+						{unit}
+					</span>
+				)}
+			</span>
+			<Note id={`${id}-note`} field={props.field} value={props.value} hint={props.hint} />
+		</div>
+	);
+}
+
+function Note(props: { id: string; field: string; value: string; hint?: string }) {
+	const problem = problemOf(props.field);
+	if (problem && props.value.trim() !== "") {
+		return (
+			<p id={props.id} class="field-error">
+				{problem.message} {problem.remedy}
+			</p>
+		);
+	}
+	return props.hint ? (
+		<p id={props.id} class="field-hint">
+			{props.hint}
+		</p>
+	) : (
+		<span id={props.id} hidden />
+	);
+}
+
+type ChoiceProps = {
+	label: string;
+	value: string;
+	choices: { value: string; label: string }[];
+	onChange: (value: string) => void;
+	hint?: string;
+	empty?: string;
+	field?: string;
+};
+
+/** One of a list. The first, empty choice means that nobody has said. */
+export function Choice(props: ChoiceProps) {
+	const id = useId();
+	return (
+		<div class="field">
+			<label for={id}>{props.label}</label>
+			<select
+				id={id}
+				value={props.value}
+				data-field={props.field}
+				onChange={(event) => props.onChange(event.currentTarget.value)}
+			>
+				{props.empty !== undefined && <option value="">{props.empty}</option>}
+				{props.choices.map((choice) => (
+					<option key={choice.value} value={choice.value}>
+						{choice.label}
+					</option>
+				))}
+			</select>
+			{props.hint && <p class="field-hint">{props.hint}</p>}
+		</div>
+	);
+}
+
+/** A row of buttons of which one is pressed. */
+export function Pick(props: {
+	label: string;
+	value: string;
+	choices: { value: string; label: string }[];
+	onChange: (value: string) => void;
+	hideLabel?: boolean;
+}) {
+	const id = useId();
+	return (
+		<div class="field pick-field" role="radiogroup" aria-labelledby={id}>
+			<span id={id} class={props.hideLabel ? "unseen" : "pick-label"}>
+				{props.label}
+			</span>
+			<div class="pick">
+				{props.choices.map((choice) => (
+					<label key={choice.value} class="pick-choice">
+						<input
+							type="radio"
+							name={id}
+							checked={choice.value === props.value}
+							onChange={() => props.onChange(choice.value)}
+						/>
+						<span>{choice.label}</span>
+					</label>
+				))}
+			</div>
+		</div>
+	);
+}
+
+/** A section that opens and closes, with a line that says what is in it. */
+export function Section(props: {
+	title: string;
+	says?: string;
+	open?: boolean;
+	id?: string;
+	children: ComponentChildren;
+}) {
+	return (
+		<details class="section" open={props.open} id={props.id}>
+			<summary>
+				<h2>{props.title}</h2>
+				{props.says && <span class="section-says">{props.says}</span>}
+			</summary>
+			<div class="section-body">{props.children}</div>
+		</details>
+	);
+}
+
+/** A button that takes something away, told in words for a screen reader. */
+export function RemoveButton(props: { what: string; onClick: () => void }) {
+	return (
+		<button
+			type="button"
+			class="button-quiet"
+			aria-label={t("Remove {what}", { what: props.what })}
+			title={t("Remove {what}", { what: props.what })}
+			onClick={props.onClick}
+		>
+			✕
+		</button>
+	);
+}

@@ -1,0 +1,115 @@
+// The open job and its plan. The page only ever edits a job and draws a plan; everything worked out comes from the engine.
+import { batch, computed, signal } from "@preact/signals";
+import { call, callLatest } from "../engine/client";
+import type { Job, Plan, Problem, WordPlan } from "../engine/contract";
+
+export const job = signal<Job | null>(null);
+export const plan = signal<Plan | null>(null);
+export const planning = signal(false);
+export const keptAt = signal<Date | null>(null);
+export const trouble = signal("");
+export const vocabulary = signal<WordPlan[]>([]);
+
+const past = signal<Job[]>([]);
+const future = signal<Job[]>([]);
+const mostSteps = 200;
+const sameFieldWithin = 1200; // ms: keystrokes in one field are one step back
+let lastEdit = { field: "", at: 0 };
+
+export const canUndo = computed(() => past.value.length > 0);
+export const canRedo = computed(() => future.value.length > 0);
+
+/** Changes the open job. Edits of the same field in quick succession are one step to undo. */
+export function edit(field: string, change: (draft: Job) => void): void {
+	const before = job.value;
+	if (!before) return;
+	const after = structuredClone(before);
+	change(after);
+	const now = Date.now();
+	const continues = field !== "" && field === lastEdit.field && now - lastEdit.at < sameFieldWithin;
+	lastEdit = { field, at: now };
+	batch(() => {
+		if (!continues) past.value = [...past.value.slice(-mostSteps), before];
+		future.value = [];
+		show(after);
+	});
+}
+
+export function undo(): void {
+	step(past, future);
+}
+
+export function redo(): void {
+	step(future, past);
+}
+
+function step(from: typeof past, to: typeof past): void {
+	const target = from.value.at(-1);
+	if (!target || !job.value) return;
+	const current = job.value;
+	batch(() => {
+		from.value = from.value.slice(0, -1);
+		to.value = [...to.value, current];
+		lastEdit = { field: "", at: 0 };
+		show(target);
+	});
+}
+
+/** Opens a job afresh: nothing to undo yet. */
+export function open(fresh: Job): void {
+	batch(() => {
+		past.value = [];
+		future.value = [];
+		plan.value = null;
+		show(fresh);
+	});
+}
+
+export function close(): void {
+	batch(() => {
+		job.value = null;
+		plan.value = null;
+		keptAt.value = null;
+	});
+}
+
+function show(next: Job): void {
+	job.value = next;
+	void replan(next);
+	void keep(next);
+}
+
+async function replan(next: Job): Promise<void> {
+	planning.value = true;
+	try {
+		const worked = await callLatest("plan", { job: next });
+		if (worked) plan.value = worked;
+		trouble.value = "";
+	} catch (error) {
+		trouble.value = (error as Error).message;
+	} finally {
+		planning.value = false;
+	}
+}
+
+async function keep(next: Job): Promise<void> {
+	try {
+		if (await callLatest("jobs.keep", { job: next })) keptAt.value = new Date();
+	} catch (error) {
+		trouble.value = (error as Error).message;
+	}
+}
+
+export async function loadVocabulary(): Promise<void> {
+	vocabulary.value = (await call("vocabulary", {})).words;
+}
+
+/** What is wrong with one field of the job, by its path. */
+export function problemOf(field: string): Problem | undefined {
+	return plan.value?.problems.find((p) => p.field === field);
+}
+
+/** An identifier that is new within this browser. */
+export function newId(kind: string): string {
+	return `${kind}-${crypto.randomUUID().slice(0, 8)}`;
+}
