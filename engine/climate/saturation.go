@@ -1,46 +1,43 @@
-// Package climate is the moist air over a floor: saturation pressure, dew point, wet bulb, and how fast a fresh surface dries.
-// Temperatures are in kelvin, pressures in pascal, relative humidity a fraction from 0 to 1, speeds in metres a second, unless a name says otherwise.
-//
-// Formulas: ASHRAE Handbook of Fundamentals 2017, chapter 1, with the saturation pressure of Hyland and Wexler 1983 (constants as recalled,
-// document not at hand; the values they give are held against the printed tables).
 package climate
 
-import "lowspot/engine/steady"
+import (
+	"math"
 
-const (
-	zeroCelsius = 273.15
-	triplePoint = 273.16 // K; below it the saturation pressure is that over ice
-	coldest     = 173.15 // K; the formulas hold from -100 °C
-	hottest     = 473.15 // K; to 200 °C
+	"lowspot/engine/steady"
 )
 
-// SaturationPressure is the pressure of water vapour in saturated air, Pa: equations 5 (over ice) and 6 (over water).
-func SaturationPressure(t float64) (float64, error) {
-	if err := inRange("temperature", t); err != nil {
-		return 0, err
-	}
-	return saturation(t), nil
-}
+// triplePoint of water, K: below it vapour is held against ice.
+const triplePoint = 273.16
 
-func saturation(t float64) float64 {
-	if t < triplePoint {
+// SaturationPressure is the pressure of water vapour over ice or water, Pa, from -100 °C to 200 °C: Hyland and Wexler, ASHRAE Fundamentals 2017
+// ch. 1 eq. 5 and 6 (constants as recalled, document not at hand; the values are held against its tables). NaN beyond.
+func SaturationPressure(t float64) float64 {
+	switch {
+	case !(t >= ZeroCelsius-100 && t <= ZeroCelsius+200):
+		return math.NaN()
+	case t < triplePoint:
 		return steady.Exp(-5.6745359e3/t + 6.3925247 - 9.677843e-3*t + 6.2215701e-7*t*t + 2.0747825e-9*t*t*t - 9.484024e-13*t*t*t*t + 4.1635019*steady.Log(t))
 	}
 	return steady.Exp(-5.8002206e3/t + 1.3914993 - 4.8640239e-2*t + 4.1764768e-5*t*t - 1.4452093e-8*t*t*t + 6.5459673*steady.Log(t))
 }
 
-// VapourPressure is that of air at a temperature and relative humidity, Pa: equation 22.
-func VapourPressure(t, humidity float64) (float64, error) {
-	if err := air(t, humidity); err != nil {
-		return 0, err
+// AtmosphericPressure is that of the standard atmosphere at an altitude (m) from -5 km to 11 km, Pa: ASHRAE Fundamentals 2017 ch. 1 eq. 3. NaN beyond.
+func AtmosphericPressure(altitude float64) float64 {
+	if !(altitude >= -5000 && altitude <= 11000) {
+		return math.NaN()
 	}
-	return humidity * saturation(t), nil
+	return StandardPressure * steady.Pow(1-2.25577e-5*altitude, 5.2559)
 }
 
-// StandardPressure is that of the standard atmosphere at an altitude in metres, Pa: equation 3, from -5 to 11 km.
-func StandardPressure(altitude float64) (float64, error) {
-	if !(altitude >= -5000 && altitude <= 11000) {
-		return 0, refuse("altitude", number(altitude)+" m", "Give the height above sea level, between -5000 m and 11000 m.")
+// risingRoot halves the interval in which a rising function passes zero until no number lies between.
+func risingRoot(low, high float64, f func(float64) float64) float64 {
+	for range 64 {
+		middle := low + (high-low)/2
+		if f(middle) < 0 {
+			low = middle
+		} else {
+			high = middle
+		}
 	}
-	return 101325 * steady.Pow(1-2.25577e-5*altitude, 5.2559), nil
+	return high
 }
