@@ -53,9 +53,5 @@ func assemble(s *source, lowered ast.Node, functions conf.FunctionsTable) (*vm.P
 
 // machineConfig gives programs nothing but the primitives: no environment, no built-in functions but the loops over lists.
 func machineConfig(functions conf.FunctionsTable) *conf.Config {
-	config := conf.CreateNew()
-	config.Builtins = conf.FunctionsTable{}
-	config.Functions = functions
-	config.Optimize = false
-	return config
+	return &conf.Config{Functions: functions, ShortCircuit: true}
 }

@@ -59,6 +59,10 @@ func (c *compiling) examplesOf(r *Rule, figure *named) []example {
 
 func (c *compiling) readExample(text string, figure *named) example {
 	e := example{text: text, given: Facts{}}
+	if len(text) > LimitField {
+		e.err = &Error{Code: CodeLimit, Message: "This example is longer than " + bytesText(LimitField) + ".", Remedy: "Shorten it."}
+		return e
+	}
 	left, right, found := cutLast(strings.ReplaceAll(text, "\n", " "), "=>")
 	if !found {
 		e.err = &Error{Code: CodeExample, Found: text, Message: "This example has no “=>”.", Remedy: "Write what is given, then => and what must come of it: deck.kind = plywood => kept."}

@@ -83,17 +83,11 @@ func (s *source) parse() (node ast.Node, tokens []lexer.Token, err *Error) {
 			node, err = nil, s.fail(span{}, CodeSyntax, "This expression can't be read.", "Take it apart with brackets.")
 		}
 	}()
-	tree, failed := parser.ParseWithConfig(s.text, parserConfig())
+	tree, failed := parser.ParseWithConfig(s.text, &conf.Config{MaxNodes: limitNodes})
 	if failed != nil {
 		return nil, nil, s.syntaxError(failed, tokens)
 	}
 	return tree.Node, tokens, nil
-}
-
-func parserConfig() *conf.Config {
-	config := conf.CreateNew()
-	config.MaxNodes = limitNodes
-	return config
 }
 
 // tokens reads the tokens and refuses what is too long or too deep.

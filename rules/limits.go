@@ -12,6 +12,7 @@ const (
 	limitTokens   = 800       // of one expression
 	limitNodes    = 500       // of one expression's syntax tree
 	limitLoops    = 2         // loops over lists inside one another: their turns multiply
+	limitPieces   = 20        // values put into one sentence
 	limitErrors   = 100       // told at once
 	limitMemory   = 10_000    // what one run of the expression machine may allocate, in its own count
 )

@@ -98,6 +98,14 @@ func TestABookCannotCostMoreThanItMay(t *testing.T) {
 	_, errors = Parse(strings.Repeat("nonsense\n", 5000))
 	assert.Len(t, errors, limitErrors)
 
+	fat := strings.Repeat("{1},a=", LimitField)
+	one := &Book{Rules: []Rule{{Check: true, Name: "it", For: "job", Weight: Stop, Holds: "true", Says: strings.Repeat("{1}", limitPieces+1), Remedy: fat, Examples: []string{fat}}}}
+	_, errors = Compile(one, words())
+	require.Len(t, errors, 4)
+	for _, e := range errors {
+		assert.Equal(t, CodeLimit, e.Code)
+	}
+
 	many := &Book{Rules: make([]Rule, LimitRules+1)}
 	_, errors = Compile(many, words())
 	assert.Len(t, errors, limitErrors)

@@ -25,6 +25,9 @@ const (
 // compileTemplate reads a sentence and compiles the expressions in it.
 func compileTemplate(n *names, r *Rule, field, text string) (*template, []*Error) {
 	t := &template{}
+	if len(text) > LimitField {
+		return t, nil // told already
+	}
 	var errors []*Error
 	whole := []rune(text)
 	var plain []rune
@@ -43,6 +46,9 @@ func compileTemplate(n *names, r *Rule, field, text string) (*template, []*Error
 			s := source{rule: r, field: field, whole: text, text: string(whole[i+1 : end]), start: i + 1}
 			if end == len(whole) {
 				return t, append(errors, s.fail(span{-1, 0}, CodeSyntax, "This brace is not closed.", "Close it with } after the expression; write {{ for a brace itself."))
+			}
+			if len(t.parts) == 2*limitPieces {
+				return t, append(errors, s.fail(span{}, CodeLimit, "More than "+count(limitPieces, "value")+" are put in here.", "Shorten the sentence."))
 			}
 			code, failed := compileExpression(n, r.For, s)
 			errors = append(errors, failed...)

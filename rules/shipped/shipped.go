@@ -11,17 +11,6 @@ import (
 //go:embed *.rules
 var files embed.FS
 
-// Texts are the shipped files by name.
-func Texts() map[string]string {
-	texts := map[string]string{}
-	entries, _ := files.ReadDir(".") // an embedded folder is always there
-	for _, entry := range entries {
-		text, _ := files.ReadFile(entry.Name())
-		texts[entry.Name()] = string(text)
-	}
-	return texts
-}
-
 // Text is the whole shipped rulebook as one text.
 func Text() string {
 	var w strings.Builder
