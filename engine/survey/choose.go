@@ -8,12 +8,12 @@ import (
 	"lowspot/engine/floor"
 )
 
-// around solves for all readings where they are at most `all`, else for the `few` nearest to p.
+// around solves for all readings where they are at most `all`, else for the `few` nearest to p, whose answers hold at p only.
 func (m *Model) around(p floor.Point, all, few int) *System {
 	if len(m.points) <= all {
 		return m.whole()
 	}
-	return m.system(nearestTo(m.points, p, few, -1))
+	return m.some(nearestTo(m.points, p, few, -1), p)
 }
 
 // nearestTo lists the nearest readings in the order of the list, without the one to skip.
@@ -111,7 +111,7 @@ func upTo(n int) []int {
 // height and the error of a mean.
 func (m *Model) joined() *System {
 	if len(m.points) <= mostJoined {
-		return m.system(upTo(len(m.points)))
+		return mustSolve(m.points, m.heights, m.noise, m.covariance, m.Sloped)
 	}
 	picked, owner := spreadOut(m.points, mostJoined)
 	points, heights, noise := make([]floor.Point, len(picked)), make([]float64, len(picked)), make([]float64, len(picked))
@@ -128,5 +128,5 @@ func (m *Model) joined() *System {
 		heights[k] /= count
 		noise[k] /= count * count
 	}
-	return mustSolve(points, heights, noise, m.covariance, m.Sloped && slopes(points))
+	return mustSolve(points, heights, noise, m.covariance, m.Sloped)
 }

@@ -2,6 +2,7 @@ package survey
 
 import (
 	"math"
+	"slices"
 
 	"lowspot/engine/floor"
 )
@@ -21,8 +22,8 @@ type cell struct {
 	area        float64 // of floor in the cell, m²
 }
 
-// Strips that each row of cells is cut into to see how much of it is floor, and the most cells that the upright box may have for one asked for.
-const strips, emptiest = 4, 16
+// emptiest is the most cells that the box round the floor may have for each one asked for.
+const emptiest = 16
 
 // gridOver cuts an outline into about so many cells.
 func gridOver(o floor.Outline, cells int) (*grid, error) {
@@ -35,6 +36,9 @@ func gridOver(o floor.Outline, cells int) (*grid, error) {
 	g.origin = low
 	width, height := high.X-low.X, high.Y-low.Y
 	g.step = math.Sqrt(math.Max(o.Area(), width*height/emptiest) / float64(cells))
+	if rows := math.Round(height / g.step); rows > 0 {
+		g.step = height / rows // so that a plain room is cut evenly
+	}
 	g.columns, g.rows = int(math.Ceil(width/g.step-1e-9)), int(math.Ceil(height/g.step-1e-9))
 	areas := g.areas(rings)
 	for row := range g.rows {
@@ -44,7 +48,6 @@ func gridOver(o floor.Outline, cells int) (*grid, error) {
 			}
 		}
 	}
-	g.fill(o.Area())
 	return g, nil
 }
 
@@ -81,19 +84,36 @@ func (g *grid) middleOf(column, row int) floor.Point {
 	return g.spot(float64(column)+0.5, float64(row)+0.5)
 }
 
-// areas lays level strips through the rings and adds up the floor that each cell has of them.
+// areas lays level strips through the rings and adds up the floor that each cell has of them. Strips end at rows and at corners, so between
+// two walls each is a trapezoid, whose area is its middle length times its thickness: exact, but for how a slanting end falls to the cells.
 func (g *grid) areas(rings []floor.Ring) []float64 {
 	areas := make([]float64, g.columns*g.rows)
-	thick := g.step / strips
-	for strip := range g.rows * strips {
-		y := g.origin.Y + (float64(strip)+0.5)*thick
+	ends := g.stripEnds(rings)
+	for i, end := range ends[1:] {
+		thick := end - ends[i]
+		y := ends[i] + thick/2
+		row := min(max(int((y-g.origin.Y)/g.step), 0), g.rows-1)
 		walls := crossings(rings, y)
-		row := areas[strip/strips*g.columns:][:g.columns]
-		for i := 0; i+1 < len(walls); i += 2 {
-			g.lay(row, (walls[i]-g.origin.X)/g.step, (walls[i+1]-g.origin.X)/g.step, thick*g.step)
+		for k := 0; k+1 < len(walls); k += 2 {
+			g.lay(areas[row*g.columns:][:g.columns], (walls[k]-g.origin.X)/g.step, (walls[k+1]-g.origin.X)/g.step, thick*g.step)
 		}
 	}
 	return areas
+}
+
+// stripEnds are the levels of all corners and of four lines a row, in order.
+func (g *grid) stripEnds(rings []floor.Ring) []float64 {
+	var ends []float64
+	for quarter := range 4*g.rows + 1 {
+		ends = append(ends, g.origin.Y+float64(quarter)*g.step/4)
+	}
+	for _, ring := range rings {
+		for _, p := range ring {
+			ends = append(ends, p.Y)
+		}
+	}
+	slices.Sort(ends)
+	return ends
 }
 
 // lay adds a strip from one place to another, in steps, to the cells it lies in.
@@ -124,17 +144,6 @@ func crossings(rings []floor.Ring, y float64) []float64 {
 		}
 	}
 	return at
-}
-
-// fill makes the cells' areas add up to the floor's own.
-func (g *grid) fill(area float64) {
-	sum := 0.0
-	for _, c := range g.cells {
-		sum += c.area
-	}
-	for i := range g.cells {
-		g.cells[i].area *= area / sum
-	}
 }
 
 // lags is the covariance of two cells by how many columns and rows they lie apart.

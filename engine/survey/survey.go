@@ -38,7 +38,8 @@ type Model struct {
 
 	points     []floor.Point
 	heights    []float64
-	noise      []float64 // variance of each reading
+	noise      []float64   // variance of each reading
+	slope      floor.Plane // of the trend, by least squares
 	covariance Covariance
 	options    Options
 	whole      func() *System // of all readings, merged where they are many; worked out when first wanted
@@ -54,6 +55,9 @@ func Fit(points []floor.Point, heights []float64, readingError float64, options 
 		Sloped: slopes(points), options: options,
 		points: append([]floor.Point{}, points...), heights: append([]float64{}, heights...), noise: noiseOf(points, readingError),
 	}
+	if m.Sloped {
+		m.slope = floor.TrendOf(points, heights)
+	}
 	if options.Unevenness == 0 || options.Reach == 0 {
 		m.fit()
 	}
@@ -67,8 +71,8 @@ func (m *Model) At(p floor.Point) float64 {
 	return m.around(p, mostWhole, nearby).Height(p)
 }
 
-// Deviation is the standard deviation of the deck's height at a spot. Where there are many readings, those far behind nearer ones are left
-// out: they tell next to nothing, and leaving them out can only make the doubt larger.
+// Deviation is the standard deviation of the deck's height at a spot. Where there are many readings, those far behind nearer ones, which tell
+// next to nothing, are left out.
 func (m *Model) Deviation(p floor.Point) float64 {
 	_, variance := m.around(p, mostNear, few).Estimate(p)
 	return math.Sqrt(variance)
@@ -95,13 +99,18 @@ func noiseOf(points []floor.Point, readingError float64) []float64 {
 	return noise
 }
 
-// system solves for some of the readings.
-func (m *Model) system(chosen []int) *System {
+// few readings don't tell a slope well, so that of all is taken off before some are solved for with a constant as their trend.
+func (m *Model) some(chosen []int, at floor.Point) *System {
 	points, heights, noise := make([]floor.Point, len(chosen)), make([]float64, len(chosen)), make([]float64, len(chosen))
 	for k, i := range chosen {
-		points[k], heights[k], noise[k] = m.points[i], m.heights[i], m.noise[i]
+		points[k], heights[k], noise[k] = m.points[i], m.heights[i]-m.slopeFrom(at, m.points[i]), m.noise[i]
 	}
-	return mustSolve(points, heights, noise, m.covariance, m.Sloped && slopes(points))
+	return mustSolve(points, heights, noise, m.covariance, false)
+}
+
+// slopeFrom is by how much the trend of all readings is higher at q than at p.
+func (m *Model) slopeFrom(p, q floor.Point) float64 {
+	return m.slope.A*(q.X-p.X) + m.slope.B*(q.Y-p.Y)
 }
 
 // mustSolve is for covariances of this package and checked readings, with which solving can't fail.

@@ -160,7 +160,7 @@ func (m *Model) leftOut() (off, doubt []float64) {
 	}
 	off, doubt = make([]float64, len(m.points)), make([]float64, len(m.points))
 	for i, p := range m.points {
-		height, variance := m.system(nearestTo(m.points, p, screened, i)).Estimate(p)
+		height, variance := m.some(nearestTo(m.points, p, screened, i), p).Estimate(p)
 		off[i], doubt[i] = m.heights[i]-height, math.Sqrt(variance+m.noise[i]+leastDoubt)
 	}
 	return off, doubt
