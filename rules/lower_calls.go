@@ -105,7 +105,7 @@ func (l *lowering) function(id int, n *ast.CallNode) lowered {
 	if unit, is := unitByName[callee.Value]; is {
 		return l.unit(id, unit, unit.Dimension, n.Arguments)
 	}
-	return l.call0(id, callee.Value, n.Arguments)
+	return l.quantityFunction(id, callee.Value, n.Arguments)
 }
 
 // builtin lowers what expr's parser takes for a function of its own.
@@ -117,11 +117,11 @@ func (l *lowering) builtin(id int, n *ast.BuiltinNode) lowered {
 	if unit, is := unitByName[n.Name]; is {
 		return l.unit(id, unit, unit.Dimension, n.Arguments)
 	}
-	return l.call0(id, n.Name, n.Arguments)
+	return l.quantityFunction(id, n.Name, n.Arguments)
 }
 
-// call0 lowers one of the functions on quantities.
-func (l *lowering) call0(id int, name string, arguments []ast.Node) lowered {
+// quantityFunction lowers one of the functions on quantities.
+func (l *lowering) quantityFunction(id int, name string, arguments []ast.Node) lowered {
 	switch name {
 	case "min", "max":
 		return l.extreme(id, name, arguments)

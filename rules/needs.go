@@ -1,0 +1,52 @@
+package rules
+
+// Needs are the words that a figure or a check reads, itself or through figures, in the order of the vocabulary.
+func (c *Compiled) Needs(name string) []string {
+	reached := map[int]bool{}
+	for i := range c.figures {
+		if c.figures[i].rule.Name == name {
+			c.reach(c.figures[i].code, reached)
+		}
+	}
+	for i := range c.checks {
+		if c.checks[i].rule.Name == name {
+			c.reach(c.checks[i].applies, reached)
+			c.reach(c.checks[i].holds, reached)
+		}
+	}
+	var words []string
+	for slot, n := range c.names.list {
+		if reached[slot] && n.figure < 0 {
+			words = append(words, n.name)
+		}
+	}
+	return words
+}
+
+func (c *Compiled) reach(from *code, reached map[int]bool) {
+	if from == nil {
+		return
+	}
+	for slot := range from.reads {
+		if !reached[slot] {
+			reached[slot] = true
+			if i := c.names.list[slot].figure; i >= 0 {
+				c.reach(c.figures[i].code, reached)
+			}
+		}
+	}
+}
+
+// uses are the figures that a figure's value reads, in the order of their slots.
+func (c *Compiled) uses(f *figure) []int {
+	if f.code == nil {
+		return nil
+	}
+	var used []int
+	for slot := range c.names.list {
+		if _, reads := f.code.reads[slot]; reads && c.names.list[slot].figure >= 0 {
+			used = append(used, c.names.list[slot].figure)
+		}
+	}
+	return used
+}
