@@ -84,3 +84,28 @@ func demoReadings() []Reading {
 }
 
 func short(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+// Surveyed is a room of 8 m by 6 m with so many readings on a waving deck, for measuring how the work grows with them.
+func Surveyed(readings int) *Job {
+	job := NewJob("surveyed", quantity.Metric)
+	room := &job.Rooms[0]
+	room.Outline.Length, room.Outline.Width = "8 m", "6 m"
+	room.Decks[0].Answers["deck.kind"] = "concrete"
+	for i := range readings {
+		// Steps by the golden ratio's powers spread spots evenly without a random source.
+		x, y := fraction(float64(i)*0.7548776662466927), fraction(float64(i)*0.5698402909980532)
+		height := 1200 + 9*wave(3*x+y) + 6*wave(5*y-2*x)
+		room.Readings.Rows = append(room.Readings.Rows, Reading{X: fixed(8 * x), Y: fixed(6 * y), Height: fixed(height)})
+	}
+	return job
+}
+
+func fraction(x float64) float64 { return x - float64(int(x)) }
+
+// wave is a smooth bump of period one, from polynomials alone.
+func wave(x float64) float64 {
+	f := fraction(x + 100)
+	return 16 * f * f * (1 - f) * (1 - f)
+}
+
+func fixed(x float64) string { return strconv.FormatFloat(x, 'f', 4, 64) }

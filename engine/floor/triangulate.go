@@ -33,10 +33,11 @@ func Triangulate(points []Point, heights []float64, walls [][2]int, margin float
 	for _, i := range alongSnake(points, low, high) {
 		m.insert(points[i], heights[i], i)
 	}
+	merges := m.merge(points, heights)
+	m.level()
 	for _, wall := range walls {
 		m.hold(m.vertexOf[wall[0]], m.vertexOf[wall[1]])
 	}
-	merges := m.merge(points, heights)
 	return m.surface(), merges
 }
 
