@@ -50,6 +50,7 @@ type Result struct {
 }
 
 // Read reads a survey: a row a reading, x, y and height in columns, under names and units if the first row has them ("x (m); y (m); staff mm").
+// The text may be a file's bytes as they are.
 // Columns may be apart by tab, semicolon, comma or spaces; empty lines and lines that start with # count for nothing.
 func Read(text string, d Defaults) Result {
 	r := reader{result: Result{Sense: d.Sense, PositionUnit: d.PositionUnit, HeightUnit: d.HeightUnit}, columns: plainColumns}
@@ -57,7 +58,7 @@ func Read(text string, d Defaults) Result {
 		r.result.Bad = append(r.result.Bad, *problem)
 		return r.result
 	}
-	clean, separator := table.Clean(text)
+	clean, separator := table.Clean(table.Decode(text))
 	if separator == 0 {
 		separator = separatorOf(clean)
 	}
@@ -73,8 +74,8 @@ func unfit(text string) *Bad {
 	switch {
 	case len(text) > MostBytes:
 		return &Bad{Message: "The text has more than 32 MB.", Remedy: "Read it in parts, one room at a time."}
-	case strings.HasPrefix(text, "\xFF\xFE") || strings.HasPrefix(text, "\xFE\xFF") || strings.IndexByte(text, 0) >= 0:
-		return &Bad{Message: "This isn't plain text in UTF-8.", Remedy: "Save it again as CSV in UTF-8."}
+	case strings.IndexByte(table.Decode(text[:min(len(text), 4096)]), 0) >= 0:
+		return &Bad{Message: "This isn't plain text.", Remedy: "Save it again as CSV in UTF-8."}
 	}
 	return nil
 }

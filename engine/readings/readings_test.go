@@ -28,6 +28,7 @@ func TestASurveyReadsHoweverItsColumnsStandApart(t *testing.T) {
 		"quotes round decimal commas":          "\"0,5\",\"1,25\",\"12,5\"\n3,\"-1,2\",9",
 		"byte-order mark and CRLF":             "\uFEFF0.5;1.25;12.5\r\n3;-1.2;9\r\n",
 		"old line endings":                     "0.5;1.25;12.5\r3;-1.2;9\r",
+		"UTF-16":                               "\xFF\xFE" + wide("0.5;1.25;12.5\r\n3;-1.2;9"),
 		"the separator named first":            "sep=;\n0.5;1.25;12.5\n3;-1.2;9",
 		"empty lines and remarks":              "# kitchen\n\n0.5;1.25;12.5\n;;\n3;-1.2;9\n",
 		"a remark at the end":                  "0.5;1.25;12.5;by the door\n3;-1.2;9;\n",
@@ -39,6 +40,14 @@ func TestASurveyReadsHoweverItsColumnsStandApart(t *testing.T) {
 		assert.Equal(t, want, read.Rows, name)
 		assert.Empty(t, read.Bad, name)
 	}
+}
+
+// wide is plain text in UTF-16, low bytes first.
+func wide(text string) (file string) {
+	for _, c := range []byte(text) {
+		file += string([]byte{c, 0})
+	}
+	return file
 }
 
 func TestTheHeaderTellsUnitsAndSense(t *testing.T) {
@@ -103,7 +112,7 @@ func TestANumberThatReadsTwoWaysIsRefused(t *testing.T) {
 
 func TestHugeOrForeignTextsAreRefusedInWords(t *testing.T) {
 	assert.Equal(t, "The text has more than 32 MB.", Read(strings.Repeat(" ", MostBytes+1), site).Bad[0].Message)
-	assert.Equal(t, "Save it again as CSV in UTF-8.", Read("\xFF\xFE1\x00", site).Bad[0].Remedy)
+	assert.Equal(t, "Save it again as CSV in UTF-8.", Read("PK\x03\x04\x00\x00", site).Bad[0].Remedy)
 	assert.Equal(t, "This line has more than 4096 bytes.", Read(strings.Repeat("1", LongestLine+1)+"\n1;2;3", site).Bad[0].Message)
 
 	read := Read(strings.Repeat("1;2;3\n", MostRows+5), site)

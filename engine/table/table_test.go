@@ -42,3 +42,15 @@ func TestTheSeparatorIsTheOneMostRowsHave(t *testing.T) {
 		assert.Equal(t, want, Separator(text), text)
 	}
 }
+
+func TestAFileReadsInTheEncodingItWasSavedIn(t *testing.T) {
+	for name, file := range map[string]string{
+		"UTF-8":                     "½;€ é",
+		"Windows-1252":              "\xBD;\x80 \xE9",
+		"UTF-16, low bytes first":   "\xFF\xFE\xBD\x00;\x00\xAC\x20 \x00\xE9\x00",
+		"UTF-16, high bytes first":  "\xFE\xFF\x00\xBD\x00;\x20\xAC\x00 \x00\xE9",
+		"UTF-16 with a byte astray": "\xFF\xFE\xBD\x00;\x00\xAC\x20 \x00\xE9\x00\x00",
+	} {
+		assert.Equal(t, "½;€ é", Decode(file), name)
+	}
+}
