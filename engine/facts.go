@@ -17,7 +17,7 @@ const (
 // Word is a name that rules may use, with what the page needs to ask for it.
 type Word struct {
 	rules.Word
-	Step string // where in the work it is asked: room, deck, moisture, edges, leveller, primer, patch, aggregate, barrier, air, crew, finish
+	Step string // where in the work it is asked: room, deck, moisture, edges, leveller, primer, patch, aggregate, barrier, air, crew, finish, pour day
 	Bare Bare   // the unit that the page writes behind a bare number
 }
 
@@ -27,7 +27,7 @@ type Bare struct{ Metric, US string }
 // Vocabulary is every word that rules may use, in the order of the work.
 func Vocabulary() []Word { return vocabulary }
 
-var vocabulary = join(roomWords, deckWords, doorWords, sheetWords, primerWords, patchWords, airWords, crewWords, workedOutWords)
+var vocabulary = join(roomWords, deckWords, doorWords, sheetWords, primerWords, patchWords, airWords, crewWords, workedOutWords, pourDayWords)
 
 func join(lists ...[]Word) []Word {
 	var all []Word

@@ -37,6 +37,8 @@ var deckWords = []Word{
 		"What is the relative humidity in the slab?", "Too much of it lifts primer, pour and floor years later.", "Probes in drilled holes, read after a day at least."),
 	asked(ScopeDeck, "moisture", "deck.moisture", of(q.Number), percents, "Moisture of the wood by mass.", "10 %",
 		"How wet is the wood?", "Wet wood shrinks under the pour and cracks it.", "Pin meter, several places, near walls and pipes too."),
+	asked(ScopeDeck, "deck", "deck.grind_most", of(q.Length), depths, "The most that may be ground off.", "5 mm",
+		"How much may be ground off this deck?", "High spots that come off save bags all over the room.", "Concrete: well above the steel; ask who built it. Leave it empty for what the rulebook says."),
 }
 
 var doorWords = []Word{
@@ -44,6 +46,12 @@ var doorWords = []Word{
 		"How much gap is there under the door?", "A raised floor can stop the door.", "Measure from the deck to the leaf with the door closed and half open."),
 	asked(ScopeDoor, "edges", "door.dammed", yesNo, counts, "A dam closes this door before the pour.", "yes",
 		"Will this door be dammed?", "An open door is where the pour leaves the room.", "A batten set in sealant, as high as the pour and a bit."),
+	asked(ScopeDoor, "edges", "stair.place", oneOf("none", "foot", "head"), counts, "Whether a stair starts or ends here.", "foot",
+		"Does a stair meet the floor here?", "A raised floor makes the first or the last riser odd, and people fall on an odd riser.", "Foot: it goes up from this floor. Head: it comes up to it."),
+	asked(ScopeDoor, "edges", "stair.nearest", of(q.Length), depths, "Riser next to this floor, from the bare deck.", "180 mm",
+		"How high is the riser next to this floor, from the bare deck?", "It is the one that the new floor changes.", "Measure from the deck to the tread, or from the last tread up to the deck."),
+	asked(ScopeDoor, "edges", "stair.riser", of(q.Length), depths, "The stair's other risers.", "178 mm",
+		"How high are the stair's other risers?", "All risers of a stair should be the same within 3/8 in (9.5 mm).", "Measure from tread to tread, the finish on it included."),
 }
 
 var airWords = []Word{
@@ -70,10 +78,37 @@ var crewWords = []Word{
 		"How many mixing buckets?", "Two buckets or more keep the floor fed.", "Clean, straight-sided, all the same size."),
 	asked(ScopeJob, "crew", "bucket.size", of(q.Volume), liquids, "What a bucket holds to the brim.", "30 L",
 		"How big is a bucket?", "It limits the bags mixed at once.", "It is printed on most; else fill it with a measuring jug."),
+	asked(ScopeJob, "crew", "crew.barrows", of(q.Number), counts, "Barrows to carry buckets in; none where they are carried by hand.", "0",
+		"How many barrows?", "By hand or by barrow, each bucket has a way to go.", "Count only those that fit through every door on the way."),
+	asked(ScopeJob, "crew", "mix.station", of(q.Length), lengths, "Way from the room's door to where it is mixed.", "5 m",
+		"How far from the door is it mixed?", "A long way with a full bucket eats into the time that the mix flows.", "Pace it out: a stride is about 0.75 m."),
 	asked(ScopeJob, "crew", "order.confidence", oneOf("50 %", "90 %", "99 %"), counts, "How sure you want to be not to run out.", "90 %",
 		"How sure do you want to be that the bags last?", "Running out in the middle of a pour costs the floor; spare bags cost their price.", "90 % is a fair start; 99 % where no shop is near."),
 	asked(ScopeJob, "finish", "finish.kind", oneOf("large tile", "small tile", "stone", "resilient", "wood", "carpet", "none"), counts, "What goes on top.", "large tile",
 		"What goes on top of it?", "Each finish asks for its own flatness and stiffness.", "A tile is large when any edge is 15 in (381 mm) or more."),
 	asked(ScopeJob, "finish", "finish.thickness", of(q.Length), depths, "Thickness of the finish with its adhesive.", "12 mm",
 		"How thick is the finish with what it is laid in?", "Doors, stairs and the next room meet the finish, not the pour.", "Tile plus about 3 mm to 6 mm of adhesive."),
+	asked(ScopeJob, "finish", "finish.tolerance", oneOf(toleranceNames()...), counts, "The flatness wanted.", "BS 8204 SR2",
+		"How flat must the floor be?", "The pour is judged by it, and so is who pays for a second one.", "The contract or the finish's own sheet says; leave it open for what suits the finish."),
+}
+
+// stepPourDay is when these are known: at the pour. The plan doesn't ask for them before, nor show the checks that wait for them.
+const stepPourDay = "pour day"
+
+var pourDayWords = []Word{
+	asked(ScopeJob, stepPourDay, "mix.spread", of(q.Length), depths, "Spread of the flow ring with the first batch.", "140 mm",
+		"How far did the flow ring spread?", "It is the one test of the mix that takes a minute and needs no laboratory.", "Fill the ring on a flat, clean, dry pane, lift it in one go, and measure two diameters when it has come to rest."),
+	atPour("pour.longest_wait", q.Time, "The longest that an edge waits for the next batch.", "6 min"),
+	atPour("pour.wet_edge", q.Time, "How long an edge joins the next batch at the temperatures there are.", "10 min"),
+	atPour("pour.oldest_batch", q.Time, "The longest from powder in the water to spread.", "8 min"),
+	atPour("pour.flow_time", q.Time, "How long a batch flows at the temperatures there are.", "20 min"),
+	atPour("pour.batches", q.Number, "Batches to mix for this room.", "9"),
+	atPour("pour.lasts", q.Time, "From the first water to the last bucket back.", "40 min"),
+}
+
+// atPour makes a word that only the pour's clock works out.
+func atPour(name string, d q.Dimension, meaning, example string) Word {
+	word := worked(ScopeRoom, name, of(d), meaning, example)
+	word.Step = stepPourDay
+	return word
 }

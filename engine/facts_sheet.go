@@ -23,6 +23,8 @@ var sheetWords = []Word{
 	stated("leveller", "sheet.cover_after", of(q.Time), hours, "When it may be covered by what lets no moisture out.", "72 h"),
 	stated("leveller", "sheet.coldest", of(q.Temperature), degrees, "Coldest deck and air it may be poured in.", "10 °C"),
 	stated("leveller", "sheet.warmest", of(q.Temperature), degrees, "Warmest deck and air it may be poured in.", "30 °C"),
+	stated("leveller", "sheet.mix_coldest", of(q.Temperature), degrees, "Coldest fresh mix.", "10 °C"),
+	stated("leveller", "sheet.mix_warmest", of(q.Temperature), degrees, "Warmest fresh mix.", "25 °C"),
 	stated("leveller", "sheet.density", of(q.Density), densities, "Density when set.", "2000 kg/m³"),
 	stated("leveller", "sheet.spread_least", of(q.Length), depths, "Least spread of the flow ring.", "130 mm"),
 	stated("leveller", "sheet.spread_most", of(q.Length), depths, "Most spread of the flow ring.", "150 mm"),

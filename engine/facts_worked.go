@@ -11,6 +11,7 @@ var workedOutWords = []Word{
 	worked(ScopeRoom, "survey.range", of(q.Length), "Highest reading less lowest.", "22 mm"),
 	worked(ScopeRoom, "survey.density", of(q.Number.Over(q.Area)), "Readings to the area.", ""),
 	worked(ScopeRoom, "plane.fall", of(q.Number), "Slope of the finish plane.", "0 %"),
+	worked(ScopeRoom, "plane.drop", of(q.Length), "Fall of the finish plane across the room.", "0 mm"),
 	worked(ScopeRoom, "pour.volume", of(q.Volume), "Volume between deck and finish plane.", "120 L"),
 	worked(ScopeRoom, "pour.dry_area", of(q.Area), "Area where the deck stands above the finish plane.", "0 m²"),
 	worked(ScopeRoom, "exits.count", of(q.Number), "Doors marked as the way out.", "1"),
@@ -24,6 +25,7 @@ var workedOutWords = []Word{
 	worked(ScopeDoor, "door.pour_depth", of(q.Length), "Depth of the pour at this door.", "12 mm"),
 	worked(ScopeDoor, "door.rise", of(q.Length), "Finished floor over the bare deck at this door.", "24 mm"),
 	worked(ScopeDoor, "door.exit", yesNo, "The way out on pour day.", "yes"),
+	worked(ScopeDoor, "stair.variation", of(q.Length), "Highest less lowest riser of the stair once the floor is in.", "4 mm"),
 	worked(ScopePenetration, "penetration.proud", of(q.Length), "Its top over the finished floor; below zero it is under.", "4 mm"),
 	worked(ScopePenetration, "penetration.kind", oneOf("drain", "flange", "pipe"), "What comes through the floor.", "drain"),
 	worked(ScopeJob, "job.area", of(q.Area), "Area of all rooms.", "7.5 m²"),
@@ -31,4 +33,5 @@ var workedOutWords = []Word{
 	worked(ScopeJob, "job.bags", of(q.Number), "Bags of leveller to buy.", "10"),
 	worked(ScopeJob, "job.powder", of(q.Mass), "Leveller powder to carry.", "250 kg"),
 	worked(ScopeJob, "job.water", of(q.Volume), "Water to mix it.", "50 L"),
+	worked(ScopeJob, "mix.temperature", of(q.Temperature), "What powder and water come to when mixed.", "15 °C"),
 }

@@ -47,11 +47,24 @@ func (w *work) judgeRoom(room *roomWork) {
 
 func (w *work) judgeOne(facts rules.Facts, subject Subject, at *floor.Point) {
 	for _, outcome := range w.book.Compiled.Checks(subject.Scope, facts, w.units) {
+		if outcome.State == rules.Unanswered && waitsForPour(outcome.Missing) {
+			continue
+		}
 		if outcome.Missing == nil {
 			outcome.Missing = []string{}
 		}
 		w.findings = append(w.findings, Finding{Outcome: outcome, Subject: subject, At: at})
 	}
+}
+
+// waitsForPour tells whether a check lacks what only the pour's clock or pour day itself knows: MakePour shows it.
+func waitsForPour(missing []string) bool {
+	for _, name := range missing {
+		if word := wordByName[name]; word != nil && word.Step == stepPourDay {
+			return true
+		}
+	}
+	return false
 }
 
 // gravity puts findings in the order in which a person should read them.
@@ -75,7 +88,8 @@ func gravity(f Finding) int {
 // derived tells which answers a worked-out word waits for.
 var derived = map[string][]string{
 	"door.rise": {"finish.thickness"}, "door.step": {"finish.thickness"}, "penetration.proud": {"finish.thickness"},
-	"deck.wood": {"deck.kind"}, "deck.mineral": {"deck.kind"},
+	"mix.temperature": {"water.temperature", "powder.temperature"},
+	"deck.wood":       {"deck.kind"}, "deck.mineral": {"deck.kind"},
 }
 
 // questions lists what the checks would like to know, each thing once, in the order of the work.

@@ -3,6 +3,7 @@ package engine
 import (
 	"math"
 
+	"lowspot/engine/pour"
 	"lowspot/engine/quantity"
 )
 
@@ -35,6 +36,20 @@ func (w *work) total() {
 		Powder: w.of(count*mass, quantity.Mass), Water: w.of(count*water, quantity.Volume), Load: w.of(count*(mass+water*waterDensity), quantity.Mass), Ready: ready,
 	}
 	w.factTotals(area, volume, ready)
+	w.factMix(mass, water)
+}
+
+// factMix works out how warm the mix comes out, where both temperatures are known.
+func (w *work) factMix(mass, water float64) {
+	powder, known := w.facts["powder.temperature"]
+	tap, given := w.facts["water.temperature"]
+	if !known || !given {
+		return
+	}
+	mixed, err := pour.MixTemperature(pour.Portion{Mass: water * waterDensity, Temperature: tap.Value.Number}, pour.Portion{Mass: mass, Temperature: powder.Value.Number})
+	if err == nil {
+		worksOut(w.facts, "mix.temperature", number(mixed))
+	}
 }
 
 // waterDensity of mixing water, kg/m³: 998.2 at 20 °C (IAPWS-97), and within half a part in a hundred of that between 0 and 30 °C.
