@@ -5,8 +5,10 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"lowspot/engine/climate"
+	"lowspot/engine/deck"
 )
 
 // Tanaka et al. 2001, Metrologia 38:301 (formula as recalled, document not at hand); IAPWS-97 by Debian python3-iapws; Kell 1975, in J. Res. NIST 97:335
@@ -27,4 +29,23 @@ func TestDensityOfWater(t *testing.T) {
 func TestAUSQuartOfWaterAtTwentyDegrees(t *testing.T) {
 	const quart, pound = 57.75 * inches * inches * inches, 0.45359237
 	assert.InDelta(t, 2.0826, climate.WaterDensity(celsius(20))*quart/pound, 1e-4)
+}
+
+// US convention, one 94 lb bag a cubic foot, PCA wording (secondary): 1505.7 kg/m³, "1506". Handling makes it anything from 830 to 1650, a spread of 2:1.
+func TestTheFillerIsReckonedWithLooseCement(t *testing.T) {
+	assert.InEpsilon(t, 1505.7, deck.UsualFiller.Loose, 1e-3)
+	assert.Greater(t, deck.UsualFiller.Loose, 830.0)
+	assert.Less(t, deck.UsualFiller.Loose, 1650.0)
+}
+
+// Recomputed: mass over density. Two parts of loose cement to one of water fill the water and the grains.
+func TestTheAbsoluteVolumeOfABagOfCement(t *testing.T) {
+	const cubicFoot = 0.028316846592
+	assert.InDelta(t, 0.4782, 94/(3.15*62.4), 1e-4)
+	assert.InDelta(t, 0.4780, 94/(3.15*62.43), 1e-4)
+	mix, err := deck.UsualFiller.MixFor(cubicFoot)
+	require.NoError(t, err)
+	grains := mix.Mass / deck.UsualFiller.Grain
+	assert.InDelta(t, 0.4780, grains/mix.Powder, 1e-4, "of a cubic foot of loose cement")
+	assert.InDelta(t, cubicFoot, grains+mix.Water, 1e-12)
 }
