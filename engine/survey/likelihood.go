@@ -43,8 +43,12 @@ type guess struct {
 	logUnevenness, logReach, score float64
 }
 
-func (g guess) unevenness() float64 { return steady.Exp(g.logUnevenness) }
-func (g guess) reach() float64      { return steady.Exp(g.logReach) }
+// The exponential of a logarithm may miss a bound by a last digit; what was fitted must stand when it is given again.
+func (g guess) unevenness() float64 {
+	return clamp(steady.Exp(g.logUnevenness), leastUnevenness, mostUnevenness)
+}
+
+func (g guess) reach() float64 { return clamp(steady.Exp(g.logReach), leastReach, farthest) }
 
 type fitting struct {
 	m              *Model
