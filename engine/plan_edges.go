@@ -15,7 +15,7 @@ func (w *work) workDoors(r *roomWork) {
 		worksOut(facts, "door.exit", truth(d.door.Exit))
 		plan := DoorPlan{ID: d.door.ID, Name: d.door.Name, From: d.from, To: d.to, Exit: d.door.Exit}
 		if r.hasPour {
-			middle := floor.Point{X: (d.from.X + d.to.X) / 2, Y: (d.from.Y + d.to.Y) / 2}
+			middle := d.middle()
 			top := r.plane.At(middle)
 			if deck, ok := heightAt(r, middle); ok {
 				depth := top - deck
@@ -32,9 +32,35 @@ func (w *work) workDoors(r *roomWork) {
 				worksOut(facts, "door.step", number(step))
 			}
 		}
+		if flight, ok := flightOf(facts); ok {
+			worksOut(facts, "stair.variation", number(flight.Variation))
+		}
 		r.doorFacts = append(r.doorFacts, facts)
 		r.plan.Doors = append(r.plan.Doors, plan)
 	}
+}
+
+// middle of the opening.
+func (d *doorSite) middle() floor.Point {
+	return floor.Point{X: (d.from.X + d.to.X) / 2, Y: (d.from.Y + d.to.Y) / 2}
+}
+
+// flightOf is the stair that meets the floor at a door, once the floor is in; false where there is none or too little is said of it.
+func flightOf(facts rules.Facts) (floor.Flight, bool) {
+	place, near, other, rise := facts["stair.place"], facts["stair.nearest"], facts["stair.riser"], facts["door.rise"]
+	if near.From == "" || other.From == "" || rise.From == "" {
+		return floor.Flight{}, false
+	}
+	risers, foot, head := []float64{near.Value.Number, other.Value.Number}, rise.Value.Number, 0.0
+	switch place.Value.Text {
+	case "foot":
+	case "head":
+		risers[0], risers[1], foot, head = risers[1], risers[0], 0, foot
+	default:
+		return floor.Flight{}, false
+	}
+	flight, err := floor.FlightAfter(risers, foot, head)
+	return flight, err == nil
 }
 
 // heightAt is the deck's height at a spot of the poured ground; a door stands on the wall, so the nearest facet's edge will do.

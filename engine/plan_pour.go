@@ -8,7 +8,11 @@ import (
 
 // workPour makes the surface, places the finish plane and works out the pour between the two.
 func (w *work) workPour(r *roomWork) {
-	surface, merges := surfaceOf(r.site)
+	if !w.fitSurvey(r) {
+		return
+	}
+	surface, merges := surfaceOf(r.site, r.model)
+	r.surface = surface
 	w.reportMerges(r, merges)
 	for i := range r.decks {
 		r.decks[i].cells = floor.CellsOf(surface, r.decks[i].region)
@@ -70,7 +74,7 @@ func (w *work) placePlane(r *roomWork) (floor.Finish, *floor.Point, bool) {
 		w.failShape(r.field+"/readings", err)
 		return floor.Finish{}, nil, false
 	}
-	finish, err := w.chosenPlane(r, ground, level)
+	finish, err := w.chosenPlane(r, r.room.Plane, ground, level)
 	if err != nil {
 		w.failShape(r.field+"/plane", err)
 		finish = level
@@ -83,19 +87,19 @@ func (w *work) placePlane(r *roomWork) (floor.Finish, *floor.Point, bool) {
 	return finish, highest, true
 }
 
-func (w *work) chosenPlane(r *roomWork, ground floor.Ground, level floor.Finish) (floor.Finish, error) {
-	choice := &r.room.Plane
+func (w *work) chosenPlane(r *roomWork, choice PlaneChoice, ground floor.Ground, level floor.Finish) (floor.Finish, error) {
 	middle := r.outline.Centroid()
 	switch choice.How {
 	case PlaneLeastVolume:
-		limit, ok := w.slopeLimit(r)
+		limit, ok := w.slopeLimit(r, choice, usualSlopeLimit)
 		if !ok {
 			return level, nil
 		}
 		return floor.LeastVolume(ground, limit, middle)
 	case PlaneDoor:
-		if door := r.doorNamed(choice.Door); door != nil && door.hasNeighbour {
-			return floor.ByHand(ground, middle, door.neighbour-r.finish, 0, middle)
+		limit, ok := w.slopeLimit(r, choice, 0)
+		if door := r.doorNamed(choice.Door); ok && door != nil && door.hasNeighbour {
+			return floor.ThroughPoint(ground, limit, middle, door.middle(), door.neighbour-r.finish)
 		}
 		return level, &floor.Error{Code: "no-neighbour", Message: "The finish plane is to meet a door, but the floor beyond it has no height.", Remedy: "Read the floor beyond the door and enter it with the door."}
 	case PlaneHand:
@@ -115,14 +119,17 @@ func (w *work) chosenPlane(r *roomWork, ground floor.Ground, level floor.Finish)
 	return floor.ByHand(ground, middle, level.Plane.C+raise, 0, middle)
 }
 
-// slopeLimit is the steepest a least-volume plane may be; 1 % where nobody says (common practice for a dry room's floor: not seen, not felt).
-func (w *work) slopeLimit(r *roomWork) (float64, bool) {
-	if r.room.Plane.SlopeLimit == "" {
-		return 0.01, true
+// usualSlopeLimit is the steepest a least-volume plane may be where nobody says (common practice for a dry room's floor: not seen, not felt).
+const usualSlopeLimit = 0.01
+
+// slopeLimit is the steepest that the chosen plane may be.
+func (w *work) slopeLimit(r *roomWork, choice PlaneChoice, usual float64) (float64, bool) {
+	if choice.SlopeLimit == "" {
+		return usual, true
 	}
-	limit, ok := w.quantity(r.field+"/plane/slopeLimit", r.room.Plane.SlopeLimit, quantity.Number)
+	limit, ok := w.quantity(r.field+"/plane/slopeLimit", choice.SlopeLimit, quantity.Number)
 	if ok && (limit < 0 || limit > 0.1) {
-		w.fail(Problem{Code: "slope", Field: r.field + "/plane/slopeLimit", Given: r.room.Plane.SlopeLimit, Message: "A levelled floor slopes between 0 % and 10 %.", Remedy: "Give for example 1 %."})
+		w.fail(Problem{Code: "slope", Field: r.field + "/plane/slopeLimit", Given: choice.SlopeLimit, Message: "A levelled floor slopes between 0 % and 10 %.", Remedy: "Give for example 1 %."})
 		return 0, false
 	}
 	return limit, ok
@@ -166,6 +173,7 @@ func (w *work) workDepths(r *roomWork) {
 	worksOut(r.facts, "pour.volume", number(depths.Volume))
 	worksOut(r.facts, "pour.dry_area", number(depths.Dry))
 	worksOut(r.facts, "plane.fall", number(r.plan.Plane.Fall.SI))
+	worksOut(r.facts, "plane.drop", number(floor.Fall(r.plane, r.outline).Fall))
 	contours, bands := w.draw(all, r.plane, depths)
 	r.plan.Pour = &PourPlan{
 		Volume: w.of(depths.Volume, quantity.Volume), Depths: w.depths(depths), Contours: contours, Bands: bands,

@@ -5,6 +5,7 @@ import (
 
 	"lowspot/engine/floor"
 	"lowspot/engine/quantity"
+	"lowspot/engine/survey"
 	"lowspot/rules"
 )
 
@@ -15,7 +16,9 @@ type roomWork struct {
 	facts        rules.Facts
 	decks        []deckWork
 	doorFacts    []rules.Facts
-	passedFacts  []rules.Facts // of the penetrations
+	passedFacts  []rules.Facts  // of the penetrations
+	model        *survey.Model  // nil without readings
+	surface      *floor.Surface // nil without readings
 	plane        floor.Plane
 	volume       float64
 	hasPour      bool

@@ -1,52 +1,75 @@
 package engine
 
 import (
+	"errors"
+	"math"
+	"strconv"
+
 	"lowspot/engine/floor"
+	"lowspot/engine/survey"
+	"lowspot/rules"
 )
 
 // beyondWalls is how far outside the walls the surface's box reaches, metres.
 const beyondWalls = 1.0
 
-// surfaceOf makes the deck's surface: every reading as read, and the outline's corners from the readings round about.
-func surfaceOf(s *site) (*floor.Surface, []floor.Merge) {
-	height := heightNear(s.points, s.heights)
-	corners := s.outline.Outer
-	points := append(append(make([]floor.Point, 0, len(s.points)+len(corners)), s.points...), corners...)
-	heights := append(make([]float64, 0, len(points)), s.heights...)
-	walls := make([][2]int, len(corners))
-	for i, corner := range corners {
-		heights = append(heights, heightAtCorner(s, corner, height))
-		walls[i] = [2]int{len(s.points) + i, len(s.points) + (i+1)%len(corners)}
+// The reading error where the rulebook says nothing (common practice for a staff under a line laser), and the finest that a staff is believed, metres.
+const usualReadingError, finestReading = 1e-3, 1e-5
+
+// fitSurvey works out what the readings tell of the deck between them and along the walls.
+func (w *work) fitSurvey(r *roomWork) bool {
+	exact, result := w.book.quantity("reading_error", r.facts)
+	if result.State != rules.Known {
+		exact = usualReadingError
 	}
-	return floor.Triangulate(points, heights, walls, beyondWalls, height)
+	model, err := survey.Fit(r.points, r.heights, math.Max(exact, finestReading), survey.Options{})
+	if err != nil {
+		w.failSurvey(r, err)
+		return false
+	}
+	r.model = model
+	return true
 }
 
-// heightAtCorner takes a reading that was taken in the very corner as it is.
-func heightAtCorner(s *site, corner floor.Point, height func(floor.Point) float64) float64 {
+func (w *work) failSurvey(r *roomWork, err error) {
+	problem := Problem{Code: "survey", Field: r.field + "/readings", Message: err.Error(), Remedy: "Check the readings."}
+	var bad *survey.Error
+	if errors.As(err, &bad) {
+		problem.Code, problem.Message, problem.Remedy = bad.Code, bad.Message, bad.Remedy
+		if bad.Reading >= 0 {
+			problem.Field += "/rows/" + strconv.Itoa(r.rows[bad.Reading]) + "/height"
+		}
+		if bad.Code == "reading-error" {
+			problem.Field = r.field + "/answers/survey.error"
+		}
+	}
+	w.fail(problem)
+}
+
+// surfaceOf makes the deck's surface: every reading as read, and heights along the walls, where seldom anybody measures, from the survey's model.
+func surfaceOf(s *site, model *survey.Model) (*floor.Surface, []floor.Merge) {
+	support, walls := floor.Support(s.outline, s.points, wallSpacing(s))
+	points := append(append(make([]floor.Point, 0, len(s.points)+len(support)), s.points...), support...)
+	heights := append(make([]float64, 0, len(points)), s.heights...)
+	for _, p := range support {
+		heights = append(heights, heightBy(s, p, model))
+	}
+	return floor.Triangulate(points, heights, walls, beyondWalls, model.At)
+}
+
+// wallSpacing is how far apart heights along the walls are taken: half as far again as the readings stand from each other, so that a wall that
+// was read like the rest of the floor gets none. Round the room there are some 200 at most.
+func wallSpacing(s *site) float64 {
+	return math.Max(1.5*math.Sqrt(s.outline.Area()/float64(len(s.points))), s.outline.Perimeter()/200)
+}
+
+// heightBy takes a reading that was taken in the very spot as it is.
+func heightBy(s *site, spot floor.Point, model *survey.Model) float64 {
 	const same = 1e-6 // metres
 	for i, p := range s.points {
-		if floor.Distance(p, corner) < same {
+		if floor.Distance(p, spot) < same {
 			return s.heights[i]
 		}
 	}
-	return height(corner)
-}
-
-// heightNear tells the deck's height where nobody has measured: the readings' own trend (a plane by least squares), bent to the readings
-// near the spot, each counting by the inverse square of its distance. Common practice for filling in between spot heights.
-func heightNear(points []floor.Point, heights []float64) func(floor.Point) float64 {
-	trend := floor.TrendOf(points, heights)
-	return func(p floor.Point) float64 {
-		sum, weights := 0.0, 0.0
-		for i, q := range points {
-			dx, dy := q.X-p.X, q.Y-p.Y
-			weight := 1 / (dx*dx + dy*dy + 1e-12)
-			sum += weight * (heights[i] - trend.At(q))
-			weights += weight
-		}
-		if weights == 0 {
-			return 0
-		}
-		return trend.At(p) + sum/weights
-	}
+	return model.At(spot)
 }
