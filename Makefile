@@ -1,5 +1,6 @@
 # make run    builds the page and serves it at http://127.0.0.1:8080/ (PORT=... for another port)
 # make test   checks everything: Go, the engine's storage in a real browser, types, style, the page in a real browser
+# make pictures   takes the README's pictures of the real page afresh
 # make contract   writes the page's types afresh from the Go types
 SHELL := /bin/bash
 .SHELLFLAGS := -euo pipefail -c
@@ -12,7 +13,7 @@ CHROMIUM = $(shell command -v chromium || command -v chromium-browser || command
 BROWSER_TEST := $(GO_BIN)/wasmbrowsertest
 CONTRACT := site/src/engine/contract.ts
 
-.PHONY: run build serve test test-go test-storage test-site test-browser contract chromium clean
+.PHONY: run build serve test test-go test-storage test-site test-browser contract pictures chromium clean
 
 run: build serve
 
@@ -35,6 +36,7 @@ test-site: site/node_modules
 	fresh=$$(mktemp); trap 'rm -f $$fresh' EXIT; go run ./wasm/contract > $$fresh; diff -u $(CONTRACT) $$fresh || { echo "$(CONTRACT) is not what the Go types say: make contract"; exit 1; }
 	cd site && npx tsc -p . && npx tsc -p tsconfig.worker.json
 	cd site && npx biome check --error-on-warnings .
+	cd site && node --test src/
 
 # The environment is emptied because the browser's test runner hands all of it to the program under test and there is little room for it.
 test-storage: chromium $(BROWSER_TEST)
@@ -42,6 +44,9 @@ test-storage: chromium $(BROWSER_TEST)
 
 test-browser: build tests/node_modules chromium
 	cd tests && CHROMIUM="$(CHROMIUM)" node --test browser/
+
+pictures: build tests/node_modules chromium
+	cd tests && CHROMIUM="$(CHROMIUM)" node pictures.mjs
 
 contract:
 	go run ./wasm/contract > $(CONTRACT)

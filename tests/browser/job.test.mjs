@@ -118,3 +118,15 @@ test("a job copied, deleted, undone, saved as a file and opened again is the sam
 	await page.getByText(/jobs taken/).waitFor();
 	await page.close();
 });
+
+test("an outline drawn corner by corner on the map becomes the room", async () => {
+	const { page } = await open(browser.context, server.address);
+	await page.getByRole("button", { name: "Start a new job" }).click();
+	await page.getByRole("button", { name: "Draw the outline" }).click();
+	const board = await page.locator(".map-board").boundingBox();
+	for (const [x, y] of [[0.3, 0.7], [0.7, 0.7], [0.7, 0.3], [0.3, 0.3]]) await page.mouse.click(board.x + x * board.width, board.y + y * board.height);
+	await page.getByRole("button", { name: "Close the outline (4 corners)" }).click();
+	await page.waitForSelector(".wall");
+	assert.equal(await page.locator(".legs li").count(), 4);
+	await page.close();
+});

@@ -41,6 +41,7 @@ export function Bench() {
 						picked={picked}
 						onPick={setPicked}
 						onAdd={(spot) => addReading(index, spot)}
+						onOutline={(corners) => drawOutline(index, corners)}
 						problemAt={problemAt ?? undefined}
 					/>
 				)}
@@ -65,6 +66,18 @@ async function addReading(index: number, spot: Point): Promise<void> {
 	requestAnimationFrame(() =>
 		document.querySelector<HTMLInputElement>(".readings tbody tr:last-child td:nth-child(3) input")?.focus(),
 	);
+}
+
+/** Takes an outline drawn on the map as the room's corners. */
+async function drawOutline(index: number, corners: Point[]): Promise<void> {
+	const units = job.value?.units ?? "metric";
+	const write = async (si: number) => (await call("quantity.write", { si, dimension: length, units })).text;
+	const spots = await Promise.all(
+		corners.map(async (corner) => ({ x: await write(corner.x), y: await write(corner.y) })),
+	);
+	editRoom(index, "outline", (room) => {
+		room.outline = { ...room.outline, how: "corners", corners: spots };
+	});
 }
 
 function RoomChoice({ index, onChoose }: { index: number; onChoose: (index: number) => void }) {

@@ -9,29 +9,68 @@ type MapProps = {
 	picked: number | null;
 	onPick: (row: number) => void;
 	onAdd: (spot: Point) => void;
+	onOutline: (corners: Point[]) => void;
 	problemAt?: Point;
 };
+
+/** What a tap on the board does. */
+type Task = "look" | "readings" | "outline";
 
 /** The map with its bar and key. */
 export function FloorMap(props: MapProps) {
 	const board = useRef<HTMLDivElement>(null);
 	const [size, setSize] = useState<Board>({ width: 0, height: 0 });
 	const [view, setView] = useState<View | null>(null);
-	const [adding, setAdding] = useState(false);
+	const [task, setTask] = useState<Task>("look");
+	const [sketch, setSketch] = useState<Point[]>([]);
 	const [under, setUnder] = useState<Point | null>(null);
 	useEffect(() => watchSize(board.current, setSize), []);
 	const outline = props.room.outline.outer;
 	const shape = outline.map((p) => `${p.x},${p.y}`).join(" ");
 	useEffect(() => {
-		if (outline.length > 0 && size.width > 0) setView(fit(outline, size));
+		if (size.width > 0) setView(fit(outline.length > 0 ? outline : emptyBoard, size));
 	}, [shape, size.width, size.height]);
-	const hands = useHands(size, view, setView, (at) => adding && view && props.onAdd(toPlan(at, view, size)));
+	const hands = useHands(size, view, setView, (at) => {
+		if (!view) return;
+		if (task === "readings") props.onAdd(toPlan(at, view, size));
+		if (task === "outline") setSketch([...sketch, snapped(toPlan(at, view, size))]);
+	});
+	const change = (next: Task) => {
+		setTask(next === task ? "look" : next);
+		setSketch([]);
+	};
 	return (
 		<section class="map" aria-label={t("Floor map")}>
 			<div class="map-bar no-print">
-				<button type="button" aria-pressed={adding} onClick={() => setAdding(!adding)} disabled={!props.room.drawn}>
-					{adding ? t("Tap the floor…") : t("Add readings by tapping")}
+				<button
+					type="button"
+					aria-pressed={task === "readings"}
+					onClick={() => change("readings")}
+					disabled={!props.room.drawn}
+				>
+					{task === "readings" ? t("Tap the floor…") : t("Add readings by tapping")}
 				</button>
+				<button type="button" aria-pressed={task === "outline"} onClick={() => change("outline")}>
+					{task === "outline" ? t("Tap the corners in order…") : t("Draw the outline")}
+				</button>
+				{task === "outline" && (
+					<>
+						<button type="button" onClick={() => setSketch(sketch.slice(0, -1))} disabled={sketch.length === 0}>
+							{t("Take back a corner")}
+						</button>
+						<button
+							type="button"
+							class="button-main"
+							disabled={sketch.length < 3}
+							onClick={() => {
+								props.onOutline(sketch);
+								change("look");
+							}}
+						>
+							{t("Close the outline ({count} corners)", { count: sketch.length })}
+						</button>
+					</>
+				)}
 				<button
 					type="button"
 					aria-label={t("Zoom in")}
@@ -46,12 +85,12 @@ export function FloorMap(props: MapProps) {
 				>
 					−
 				</button>
-				<button type="button" onClick={() => setView(fit(outline, size))} disabled={!props.room.drawn}>
+				<button type="button" onClick={() => setView(fit(outline.length > 0 ? outline : emptyBoard, size))}>
 					{t("Whole floor")}
 				</button>
 			</div>
 			<div
-				class={`map-board${adding ? " adding" : ""}`}
+				class={`map-board${task === "look" ? "" : " adding"}`}
 				ref={board}
 				tabIndex={0}
 				role="group"
@@ -63,13 +102,67 @@ export function FloorMap(props: MapProps) {
 				}}
 				onPointerLeave={() => setUnder(null)}
 			>
-				{view && props.room.drawn && <Drawing {...props} view={view} size={size} />}
-				{!props.room.drawn && (
-					<p class="map-empty soft">{t("The floor appears here as soon as its length and width are given.")}</p>
+				{view && props.room.drawn && task !== "outline" && <Drawing {...props} view={view} size={size} />}
+				{view && task === "outline" && <Sketch corners={sketch} view={view} size={size} />}
+				{!props.room.drawn && task !== "outline" && (
+					<p class="map-empty soft">
+						{t("The floor appears here as soon as its length and width are given, or draw it here corner by corner.")}
+					</p>
 				)}
 			</div>
 			<Key room={props.room} under={under} />
 		</section>
+	);
+}
+
+/** What an empty board shows: a room of 6 m by 5 m would fit. */
+const emptyBoard: Point[] = [
+	{ x: 0, y: 0 },
+	{ x: 6, y: 5 },
+];
+
+/** Corners fall on a grid of 5 cm: nobody taps finer, and what is wanted finer is typed. */
+function snapped(p: Point): Point {
+	return { x: Math.round(p.x * 20) / 20, y: Math.round(p.y * 20) / 20 };
+}
+
+/** An outline being drawn, on a grid of half a metre. */
+function Sketch({ corners, view, size }: { corners: Point[]; view: View; size: Board }) {
+	const at = corners.map((corner) => toBoard(corner, view, size));
+	const low = toPlan({ x: 0, y: size.height }, view, size);
+	const high = toPlan({ x: size.width, y: 0 }, view, size);
+	const lines: Point[][] = [];
+	for (let x = Math.ceil(low.x * 2) / 2; x < high.x; x += 0.5)
+		lines.push([
+			{ x, y: low.y },
+			{ x, y: high.y },
+		]);
+	for (let y = Math.ceil(low.y * 2) / 2; y < high.y; y += 0.5)
+		lines.push([
+			{ x: low.x, y },
+			{ x: high.x, y },
+		]);
+	const grid = lines.map((line) => line.map((p) => toBoard(p, view, size)));
+	return (
+		<svg
+			viewBox={`0 0 ${size.width} ${size.height}`}
+			role="img"
+			aria-label={t("{count} corners drawn", { count: corners.length })}
+		>
+			<path class="sketch-grid" d={grid.map((line) => `M${line.map((p) => `${p.x} ${p.y}`).join("L")}`).join("")} />
+			{at.length > 1 && <path class="wall" d={`M${at.map((p) => `${p.x} ${p.y}`).join("L")}`} />}
+			{at.map((p, i) => (
+				<g key={`${p.x},${p.y},${i}`}>
+					<circle class="reading-dot picked" cx={p.x} cy={p.y} r={7} />
+					<Word
+						at={{ x: p.x + 14, y: p.y - 12 }}
+						text={`${i + 1}: ${corners[i]?.x.toFixed(2)}, ${corners[i]?.y.toFixed(2)} m`}
+						anchor="start"
+						small
+					/>
+				</g>
+			))}
+		</svg>
 	);
 }
 

@@ -1,0 +1,27 @@
+// Makes the README's pictures from the real page: "make pictures".
+import { mkdirSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { browse, open, serve } from "./browser/harness.mjs";
+
+const folder = join(dirname(dirname(fileURLToPath(import.meta.url))), "site/pictures");
+mkdirSync(folder, { recursive: true });
+const server = await serve();
+
+async function picture(name, viewport, steps) {
+	const browser = await browse({ viewport });
+	const { page } = await open(browser.context, server.address);
+	await steps(page);
+	await page.screenshot({ path: join(folder, `${name}.png`) });
+	await browser.end();
+}
+
+async function demo(page) {
+	await page.getByRole("button", { name: "Open the demo job" }).click();
+	await page.waitForSelector(".band");
+	await page.locator(".bar-kept", { hasText: "kept" }).waitFor();
+}
+
+await picture("bench", { width: 1440, height: 900 }, demo);
+await server.end();
+process.exit(0);
