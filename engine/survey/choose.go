@@ -16,7 +16,11 @@ func (m *Model) around(p floor.Point, all, few int) *System {
 	return m.some(nearestTo(m.points, p, few, -1), p)
 }
 
-// nearestTo lists the nearest readings in the order of the list, without the one to skip.
+// nearer compares squared distances, metres squared. What differs by less than a billionth, or a nanometre, is equally far: on a regular grid of
+// readings many are, and only rounding would choose among them.
+func nearer(d, than float64) bool { return d < than*(1-1e-9)-1e-18 }
+
+// nearestTo lists the nearest readings, nearest first, without the one to skip.
 func nearestTo(points []floor.Point, p floor.Point, few, skip int) []int {
 	chosen, away := make([]int, 0, few+1), make([]float64, 0, few+1)
 	for i, q := range points {
@@ -24,12 +28,12 @@ func nearestTo(points []floor.Point, p floor.Point, few, skip int) []int {
 			continue
 		}
 		d := (q.X-p.X)*(q.X-p.X) + (q.Y-p.Y)*(q.Y-p.Y)
-		if len(chosen) == few && d >= away[few-1] {
+		if len(chosen) == few && !nearer(d, away[few-1]) {
 			continue
 		}
 		chosen, away = append(chosen, i), append(away, d)
 		k := len(chosen) - 1
-		for ; k > 0 && away[k-1] > d; k-- {
+		for ; k > 0 && nearer(d, away[k-1]); k-- {
 			chosen[k], away[k] = chosen[k-1], away[k-1]
 		}
 		chosen[k], away[k] = i, d
@@ -53,7 +57,7 @@ func spreadOut(points []floor.Point, most int) (picked, owner []int) {
 		p := points[next]
 		farthest := -1.0
 		for i, q := range points {
-			if d := (q.X-p.X)*(q.X-p.X) + (q.Y-p.Y)*(q.Y-p.Y); d < away[i]*(1-1e-9) {
+			if d := (q.X-p.X)*(q.X-p.X) + (q.Y-p.Y)*(q.Y-p.Y); nearer(d, away[i]) {
 				away[i], owner[i] = d, k
 			}
 			if away[i] > farthest*(1+1e-9) {
