@@ -19,6 +19,7 @@ type DustTask struct {
 	Name     string     `json:"name"`
 	Control  string     `json:"control"`
 	PerWheel bool       `json:"perWheel"` // the collector's airflow goes by the wheel's diameter
+	OutOnly  bool       `json:"outOnly"`  // the row is for work outdoors only
 	Outdoors Respirator `json:"outdoors"`
 	Indoors  Respirator `json:"indoors"`
 	Source   string     `json:"source"`
@@ -32,19 +33,19 @@ const (
 
 // DustTasks are the table's rows that floors meet.
 var DustTasks = []DustTask{
-	{"grinder-water", "Handheld grinder on a floor, wet", "Water fed to the wheel all the time.", false,
-		Respirator{}, Respirator{}, table1 + "(xii)" + secondary + "; up to four hours as recalled"},
-	{"grinder-shroud", "Handheld grinder on a floor, dry", "Shroud and dust collector made for the tool.", true,
+	{"grinder-water", "Handheld grinder on a floor, wet", "Water fed to the wheel all the time.", false, true,
+		Respirator{}, Respirator{}, table1 + "(xii)" + secondary + "; up to four hours, and outdoors only, as recalled"},
+	{"grinder-shroud", "Handheld grinder on a floor, dry", "Shroud and dust collector made for the tool.", true, false,
 		Respirator{}, Respirator{Long: 10}, table1 + "(xii)" + secondary},
-	{"mortar", "Handheld grinder taking out joints", "Shroud and dust collector made for the tool.", true,
+	{"mortar", "Handheld grinder taking out joints", "Shroud and dust collector made for the tool.", true, false,
 		Respirator{10, 25}, Respirator{10, 25}, table1 + "(xi)" + secondary},
-	{"floor-grinder", "Walk-behind grinder or milling machine", "Dust collector made for the machine; indoors the loose dust is taken up with a HEPA vacuum between passes.", false,
+	{"floor-grinder", "Walk-behind grinder or milling machine", "Dust collector made for the machine; indoors the loose dust is taken up with a HEPA vacuum between passes.", false, false,
 		Respirator{}, Respirator{}, table1 + "(xiii), trade-magazine reproduction, 2017"},
-	{"drill", "Handheld drill, impact and rotary too", "Shroud or cowling with dust collector; holes cleaned with a HEPA vacuum.", false,
+	{"drill", "Handheld drill, impact and rotary too", "Shroud or cowling with dust collector; holes cleaned with a HEPA vacuum.", false, false,
 		Respirator{}, Respirator{}, table1 + "(vii)" + recalled},
-	{"chipping", "Handheld chipping hammer", "Water at the point of impact all the time, or shroud and dust collector.", false,
+	{"chipping", "Handheld chipping hammer", "Water at the point of impact all the time, or shroud and dust collector.", false, false,
 		Respirator{0, 10}, Respirator{10, 10}, table1 + "(x)" + recalled},
-	{"saw-water", "Handheld power saw, wet", "Water fed to the blade all the time.", false,
+	{"saw-water", "Handheld power saw, wet", "Water fed to the blade all the time.", false, false,
 		Respirator{0, 10}, Respirator{10, 10}, table1 + "(ii)" + recalled},
 }
 
@@ -65,6 +66,9 @@ const shortShift = 4 * 3600
 func (t DustTask) Factor(duration float64, indoors bool) (int, error) {
 	if !(duration >= 0 && duration <= 24*3600) {
 		return 0, refuse("dust.hours", quantity.Write(duration, quantity.Time, quantity.Metric), "A shift has up to 24 hours.", "Give how long this task takes in one shift.")
+	}
+	if indoors && t.OutOnly {
+		return 0, refuse("dust.task", t.Name, "The table has this for work outdoors only.", "Use a shroud and a dust collector indoors.")
 	}
 	needed := t.Outdoors
 	if indoors {
