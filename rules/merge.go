@@ -58,6 +58,16 @@ func (r *Rule) same(o *Rule) bool {
 	return r.Theme == o.Theme && r.Text() == o.Text()
 }
 
+// Alike tells whether two rules say the same: their history and their comments are no part of that.
+func (r *Rule) Alike(o *Rule) bool {
+	if r == nil || o == nil {
+		return r == o
+	}
+	a, b := *r, *o
+	a.History, a.Notes, b.History, b.Notes = nil, nil, nil, nil
+	return a.same(&b)
+}
+
 // Changed replaces the rule of that name by another, and notes in its history what the named fields said before, when and by whom. A rule that
 // is not there yet is added. The date and the name come from the caller.
 func (b *Book) Changed(to Rule, who, when string) {

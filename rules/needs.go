@@ -3,6 +3,17 @@ package rules
 // Needs are the words that a figure or a check reads, itself or through figures, in the order of the vocabulary.
 func (c *Compiled) Needs(name string) []string {
 	reached := map[int]bool{}
+	c.reachAll(name, reached)
+	var words []string
+	for slot, n := range c.names.list {
+		if reached[slot] && n.figure < 0 {
+			words = append(words, n.name)
+		}
+	}
+	return words
+}
+
+func (c *Compiled) reachAll(name string, reached map[int]bool) {
 	for i := range c.figures {
 		if c.figures[i].rule.Name == name {
 			c.reach(c.figures[i].code, reached)
@@ -14,13 +25,19 @@ func (c *Compiled) Needs(name string) []string {
 			c.reach(c.checks[i].holds, reached)
 		}
 	}
-	var words []string
+}
+
+// Uses are the figures that a figure or a check reads, itself or through others, in the order of the book.
+func (c *Compiled) Uses(name string) []string {
+	reached := map[int]bool{}
+	c.reachAll(name, reached)
+	var figures []string
 	for slot, n := range c.names.list {
-		if reached[slot] && n.figure < 0 {
-			words = append(words, n.name)
+		if reached[slot] && n.figure >= 0 {
+			figures = append(figures, n.name)
 		}
 	}
-	return words
+	return figures
 }
 
 func (c *Compiled) reach(from *code, reached map[int]bool) {
