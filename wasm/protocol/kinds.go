@@ -26,6 +26,7 @@ func Kinds(visit func(name string, body, reply reflect.Type)) {
 var kinds = []kind{
 	worked("hello", hello),
 	worked("plan", plan),
+	worked("study", study),
 	worked("explain", explain),
 	worked("vocabulary", vocabulary),
 	worked("books.shipped", shippedBook),
