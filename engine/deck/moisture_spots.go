@@ -27,12 +27,8 @@ func TestSpots(o floor.Outline, count int) ([]floor.Point, error) {
 	if len(candidates) == 0 || count == 0 {
 		return nil, nil
 	}
-	spots := []floor.Point{middleOf(candidates, o.Centroid())}
-	candidates = offTheWalls(candidates)
-	for len(spots) < count {
-		spots = append(spots, farthest(candidates, spots))
-	}
-	return spots, nil
+	middle := middleOf(candidates, o.Centroid())
+	return spread(offTheWalls(candidates), middle, count), nil
 }
 
 // candidate is a spot with its distance from the nearest wall or keep-out, m.
@@ -105,19 +101,24 @@ func offTheWalls(all []candidate) (kept []candidate) {
 	return kept
 }
 
-// farthest is the candidate whose nearest spot is farthest off; the first of equals.
-func farthest(all []candidate, spots []floor.Point) floor.Point {
-	best, most := all[0].at, -1.0
-	for _, c := range all {
-		off := math.Inf(1)
-		for _, s := range spots {
-			if d := floor.Distance(c.at, s); d < off {
-				off = d
+// spread takes the first spot and then, over and over, the candidate whose nearest spot is farthest off; the first of equals.
+func spread(all []candidate, first floor.Point, count int) []floor.Point {
+	nearest := make([]float64, len(all))
+	for i := range nearest {
+		nearest[i] = math.Inf(1)
+	}
+	spots := []floor.Point{first}
+	for len(spots) < count {
+		best, most := 0, -1.0
+		for i, c := range all {
+			if d := floor.Distance(c.at, spots[len(spots)-1]); d < nearest[i] {
+				nearest[i] = d
+			}
+			if nearest[i] > most+1e-9 {
+				best, most = i, nearest[i]
 			}
 		}
-		if off > most+1e-9 {
-			best, most = c.at, off
-		}
+		spots = append(spots, all[best].at)
 	}
-	return best
+	return spots
 }

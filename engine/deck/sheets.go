@@ -29,9 +29,9 @@ type Layout struct {
 }
 
 const (
-	mostSheets    = 20_000
-	mostFasteners = 2_000_000
-	besideAWall   = 1e-6 // m: a joint is looked at on both of its sides, so that a wall is none
+	mostSheets  = 20_000
+	mostLooks   = 1e8  // fasteners and sheets times walls
+	besideAWall = 1e-6 // m: a joint is looked at on both of its sides, so that a wall is none
 )
 
 // LayOut lays sheets over an outline and counts. Joints that run along a wall are none.
@@ -43,12 +43,25 @@ func (s Sheets) LayOut(o floor.Outline) (Layout, error) {
 		return Layout{}, err
 	}
 	low, high := floor.Bounds(o.Outer)
-	if area := (high.X - low.X) * (high.Y - low.Y); area/(s.Length*s.Width) > mostSheets || area/(s.Field*s.Field) > mostFasteners {
+	area, walls := (high.X-low.X)*(high.Y-low.Y), 0
+	for _, ring := range o.Rings() {
+		walls += len(ring)
+	}
+	sheets, fasteners := area/(s.Length*s.Width), area/(s.Field*s.line())
+	if sheets > mostSheets || (fasteners+8*sheets)*float64(walls) > mostLooks {
 		return Layout{}, refuse("sheets", length(s.Length)+" × "+length(s.Width), "That would take more sheets or fasteners than can be counted.", "Check the sheet's size, the spacing and the room.")
 	}
 	l := layer{sheets: s, outline: o, low: low, high: high}
 	l.lay()
 	return l.layout, nil
+}
+
+// line is how far the lines of fasteners are apart: joists, or the field's own spacing.
+func (s Sheets) line() float64 {
+	if s.Apart > 0 {
+		return s.Apart
+	}
+	return s.Field
 }
 
 func (s Sheets) check() error {
@@ -129,10 +142,7 @@ func (l *layer) piece(left, right, bottom, top float64) {
 		return
 	}
 	l.layout.Pieces++
-	lines := s.Apart
-	if lines == 0 {
-		lines = s.Field
-	}
+	lines := s.line()
 	for k := math.Floor((left-l.low.X)/lines+1e-9) + 1; l.low.X+k*lines < right-besideAWall; k++ {
 		for y := bottom + s.Field; y < top-besideAWall; y += s.Field {
 			if l.outline.Contains(floor.Point{X: l.low.X + k*lines, Y: y}) {

@@ -2,6 +2,7 @@ package deck
 
 import (
 	"math"
+	"math/rand"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -90,4 +91,43 @@ func TestMixesThatCannotBeAreRefused(t *testing.T) {
 	assert.Error(t, err)
 	_, err = JointVolume(10, 0.003, math.Inf(1), 0)
 	assert.Error(t, err)
+}
+
+// In a rectangle the joints can be told without laying anything: rows − 1 along it, and in each row one less than its sheets across it.
+func TestTheJointsOfAnyRectangleAreThoseOfTheSum(t *testing.T) {
+	r := rand.New(rand.NewSource(3))
+	for i := 0; i < 300; i++ {
+		wide, deep := 0.5+9*r.Float64(), 0.5+9*r.Float64()
+		l, err := metricSheets.LayOut(room(wide, deep))
+		require.NoError(t, err)
+		rows := int(math.Ceil(deep / 1.2))
+		joints, pieces := float64(rows-1)*wide, 0
+		for row := 0; row < rows; row++ {
+			sheets := int(math.Ceil(wide / 2.4))
+			if row%2 == 1 {
+				sheets = 1 + int(math.Ceil(math.Max(0, wide-1.2)/2.4))
+			}
+			pieces += sheets
+			joints += float64(sheets-1) * math.Min(1.2, deep-1.2*float64(row))
+		}
+		assert.InDelta(t, joints, l.Joints, 1e-9, "%v × %v", wide, deep)
+		assert.Equal(t, pieces, l.Pieces, "%v × %v", wide, deep)
+	}
+}
+
+func TestARoundHallWithTooFineSheetsIsRefusedRatherThanCountedForever(t *testing.T) {
+	var hall floor.Outline
+	for i := 0; i < 300; i++ {
+		sin, cos := math.Sincos(float64(i) * math.Pi / 150)
+		hall.Outer = append(hall.Outer, floor.Point{X: 40 * cos, Y: 40 * sin})
+	}
+	fine := Sheets{Length: 1, Width: 0.5, Edge: 0.02, Field: 0.02}
+	_, err := fine.LayOut(hall)
+	assert.ErrorContains(t, err, "more sheets or fasteners than can be counted")
+	l, err := metricSheets.LayOut(hall)
+	require.NoError(t, err)
+	assert.Greater(t, float64(l.Pieces), math.Pi*40*40/2.88)
+	spots, err := TestSpots(hall, 1000)
+	require.NoError(t, err)
+	assert.Len(t, spots, 1000)
 }
