@@ -12,12 +12,24 @@ type Explanation struct {
 // Explain works a job out again and traces one rule on one subject. False where the rulebook has no such rule or the job no such subject.
 func Explain(job *Job, book *Rulebook, rule string, subject Subject) (Explanation, bool) {
 	found := book.Book.Find(rule)
-	facts, known := workOut(job, book).factsOf(subject)
+	facts, known := workFor(job, book, rule).factsOf(subject)
 	if found == nil || !known {
 		return Explanation{}, false
 	}
 	w := amounts{job.Units}
 	return Explanation{Rule: found, Text: found.Text(), Steps: book.Compiled.Trace(rule, facts, w.units)}, true
+}
+
+// workFor works out what a rule reads: the pour too, where it asks for that.
+func workFor(job *Job, book *Rulebook, rule string) *work {
+	if !waitsForPour(book.Compiled.Needs(rule)) {
+		return workOut(job, book)
+	}
+	p := newPourWork(job, book)
+	for _, room := range p.rooms {
+		p.roomPour(room)
+	}
+	return p.work
 }
 
 // factsOf are the facts that a check on the subject reads.

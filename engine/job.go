@@ -17,6 +17,8 @@ type Job struct {
 	Answers Answers          `json:"answers"` // words of scope job: crew, air, finish, tolerance wanted
 	Sheets  map[string]Sheet `json:"sheets"`  // by kind: leveller, primer, patch, aggregate, barrier
 	Notes   string           `json:"notes"`
+	Start   string           `json:"start,omitempty"`  // when the whole job begins, local: 2026-05-02T08:00; empty: times count from the first day
+	Record  []PourRecord     `json:"record,omitempty"` // what happened on pour day, one a room and bay
 }
 
 // Answers holds what a person answered, by the vocabulary's word: "deck.kind": "plywood", "air.temperature": "18 °C".

@@ -56,6 +56,9 @@ func (j *Job) fill() {
 	for i := range j.Rooms {
 		j.Rooms[i].fill()
 	}
+	for i := range j.Record {
+		j.Record[i].Batches = some(j.Record[i].Batches)
+	}
 }
 
 func (r *Room) fill() {

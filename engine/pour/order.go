@@ -173,12 +173,9 @@ func newWays(room Room, m *mesh, exits []int) (*ways, error) {
 	if err != nil {
 		return nil, err
 	}
-	for _, p := range m.points {
-		d := near.At(p)
-		if d > math.MaxFloat64 {
-			return nil, cutOff(near, p)
-		}
-		w.fromExit = append(w.fromExit, d)
+	var cut []int
+	if w.fromExit, cut = m.walks(near); len(cut) > 0 {
+		return nil, cutOff(near, m.points[cut[0]])
 	}
 	if w.fromFar, err = farWalks(room.Outline, m, near, w.fromExit, step); err != nil {
 		return nil, err
@@ -207,21 +204,61 @@ func farWalks(outline floor.Outline, m *mesh, near *Field, fromExit []float64, s
 		if err != nil {
 			return nil, err
 		}
-		walks, farthest := make([]float64, len(m.points)), -1
-		for i, p := range m.points {
-			walks[i] = away.At(p)
-			if walks[i] > math.MaxFloat64 && (farthest < 0 || fromExit[i] > fromExit[farthest]) {
+		walks, cut := m.walks(away)
+		if len(cut) == 0 {
+			return walks, nil
+		}
+		farthest := cut[0]
+		for _, i := range cut {
+			if fromExit[i] > fromExit[farthest] {
 				farthest = i
 			}
-		}
-		if farthest < 0 {
-			return walks, nil
 		}
 		if len(starts) > 6 {
 			return nil, cutOff(near, m.points[farthest])
 		}
 		starts = append(starts, m.points[farthest])
 	}
+}
+
+// slit is the most floor, m², that may lie out of the grid's reach: the gap between a wall and what stands nearly against it. No foot fits there; the
+// mix finds its own way.
+const slit = 0.02
+
+// walks are the walking distances at the mesh's points, a slit's from the floor next to it; cut are the points of floor that no way leads to.
+func (m *mesh) walks(f *Field) (walks []float64, cut []int) {
+	walks = make([]float64, len(m.points))
+	for i, p := range m.points {
+		if walks[i] = f.At(p); walks[i] > math.MaxFloat64 {
+			cut = append(cut, i)
+		}
+	}
+	if len(cut) == 0 || m.areaAbout(cut) > slit {
+		return walks, cut
+	}
+	reached := slices.Clone(walks)
+	for _, i := range cut {
+		for k, d := range reached {
+			if d < math.MaxFloat64 {
+				walks[i] = math.Min(walks[i], d+apart(m.points[i], m.points[k]))
+			}
+		}
+	}
+	return walks, nil
+}
+
+// areaAbout is the area of the triangles with a corner at any of some points.
+func (m *mesh) areaAbout(points []int) float64 {
+	area := 0.0
+	for _, t := range m.triangles {
+		for _, corner := range t.corner {
+			if _, found := slices.BinarySearch(points, corner); found {
+				area += t.area
+				break
+			}
+		}
+	}
+	return area
 }
 
 func cutOff(near *Field, p floor.Point) error {

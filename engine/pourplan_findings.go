@@ -1,0 +1,43 @@
+package engine
+
+import (
+	"sort"
+
+	"lowspot/rules"
+)
+
+// factPour gives the checks what the clock knows of a room.
+func (p *pourWork) factPour(r *roomWork, work poured) {
+	worksOut(r.facts, "pour.batches", number(float64(len(work.batches))))
+	if !work.timed {
+		return
+	}
+	worksOut(r.facts, "pour.longest_wait", number(work.clock.LongestWait))
+	worksOut(r.facts, "pour.oldest_batch", number(work.clock.OldestFlow))
+	worksOut(r.facts, "pour.lasts", number(work.clock.Finish))
+	worksOut(r.facts, "pour.wet_edge", number(p.setting.wetEdge))
+	worksOut(r.facts, "pour.flow_time", number(p.setting.flow))
+}
+
+// pourFindings are the checks that need what only the pour knows, the gravest first.
+func (p *pourWork) pourFindings() []Finding {
+	list := p.judgePour(p.facts, Subject{Scope: ScopeJob})
+	for _, room := range p.rooms {
+		if room.site != nil {
+			list = append(list, p.judgePour(room.facts, Subject{Scope: ScopeRoom, Room: room.room.ID, ID: room.room.ID, Name: room.room.Name})...)
+		}
+	}
+	sort.SliceStable(list, func(i, j int) bool { return gravity(list[i]) < gravity(list[j]) })
+	return list
+}
+
+func (p *pourWork) judgePour(facts rules.Facts, subject Subject) []Finding {
+	list := []Finding{}
+	for _, outcome := range p.book.Compiled.Checks(subject.Scope, facts, p.units) {
+		if waitsForPour(p.book.Compiled.Needs(outcome.Rule)) {
+			outcome.Missing = some(outcome.Missing)
+			list = append(list, Finding{Outcome: outcome, Subject: subject})
+		}
+	}
+	return list
+}

@@ -1,0 +1,114 @@
+package engine
+
+import (
+	"lowspot/engine/floor"
+	"lowspot/engine/pour"
+)
+
+// PourDay is the pour worked out: batches, patches, the crew's clock, temperatures, and the whole job in order. Times are seconds from the start of
+// each room's pour.
+type PourDay struct {
+	Units    string      `json:"units"`
+	Problems []Problem   `json:"problems"`
+	Rooms    []RoomPour  `json:"rooms"`
+	Findings []Finding   `json:"findings"` // the checks that only the clock or the pour itself can answer
+	Mix      MixPlan     `json:"mix"`
+	Setting  SettingPlan `json:"setting"`
+	Sheet    RunSheet    `json:"sheet"`
+}
+
+// RoomPour is the pour of one room.
+type RoomPour struct {
+	ID      string        `json:"id"`
+	Name    string        `json:"name"`
+	Why     string        `json:"why"` // why it can't be planned, and what would help; empty where it can
+	Exits   []floor.Point `json:"exits"`
+	Batches []BatchPlan   `json:"batches"`
+	Bags    int           `json:"bags"`  // of all batches
+	Walk    Amount        `json:"walk"`  // the longest way from the door
+	Clock   *ClockPlan    `json:"clock"` // with the crew there is; nil where it can't be worked out
+	Fewest  *ClockPlan    `json:"fewest"`
+}
+
+// BatchPlan is one batch and the patch of floor that it covers.
+type BatchPlan struct {
+	Number   int          `json:"number"` // from 1, in the order of the pour
+	Bags     int          `json:"bags"`
+	Powder   Amount       `json:"powder"`
+	Water    Amount       `json:"water"` // to be measured out
+	Least    Amount       `json:"least"` // water that the sheet allows for it
+	Most     Amount       `json:"most"`
+	Marks    int          `json:"marks"` // of the measure; 0 where the amount lies between two
+	Mark     Amount       `json:"mark"`  // one mark
+	Note     string       `json:"note"`
+	Volume   Amount       `json:"volume"` // that the floor takes of it
+	Left     Amount       `json:"left"`   // over in the last one
+	Area     Amount       `json:"area"`
+	Distance Amount       `json:"distance"` // from the door
+	Polygons []floor.Ring `json:"polygons"`
+	Label    floor.Point  `json:"label"`
+	Exit     int          `json:"exit"` // the nearest, by its place in the room's list
+}
+
+// ClockPlan is who does what when, with how close it comes to the limits.
+type ClockPlan struct {
+	Timeline    pour.Timeline `json:"timeline"`
+	Lasts       Amount        `json:"lasts"`
+	LongestWait Amount        `json:"longestWait"`
+	OldestBatch Amount        `json:"oldestBatch"`
+	Says        string        `json:"says"`
+}
+
+// MixPlan is how warm the mix comes out, and how warm the water must be.
+type MixPlan struct {
+	Temperature *Amount            `json:"temperature"` // nil while powder or water has none
+	Coldest     Amount             `json:"coldest"`
+	Warmest     Amount             `json:"warmest"`
+	WaterFrom   *Amount            `json:"waterFrom"` // coldest water that keeps within the window; nil: any
+	WaterTo     *Amount            `json:"waterTo"`
+	Says        string             `json:"says"`
+	SpreadFrom  *Amount            `json:"spreadFrom"` // the sheet's least spread of the flow ring
+	SpreadTo    *Amount            `json:"spreadTo"`
+	Spread      *pour.SpreadResult `json:"spread"` // nil until it is measured
+}
+
+// SettingPlan is the sheet's times at the temperatures there are, with the model that says so.
+type SettingPlan struct {
+	Says    string `json:"says"`
+	Fastest Amount `json:"fastest"` // temperature that bounds flow and wet edge
+	Slowest Amount `json:"slowest"` // temperature that bounds walking, tiling and covering
+	Flow    Amount `json:"flow"`
+	WetEdge Amount `json:"wetEdge"`
+	Walk    Amount `json:"walk"`
+	Tile    Amount `json:"tile"`
+	Cover   Amount `json:"cover"`
+}
+
+// RunSheet is the whole job in order. Relative ones count from 08:00 of a first day, written as 2001-01-01.
+type RunSheet struct {
+	Why      string       `json:"why"` // why there is none; empty where there is
+	Relative bool         `json:"relative"`
+	Entries  []pour.Entry `json:"entries"`
+}
+
+// BayPlan is one part of a floor that is poured in bays, with the dams to set before it.
+type BayPlan struct {
+	Outline floor.Outline `json:"outline"`
+	Dams    []pour.Dam    `json:"dams"`
+	Area    Amount        `json:"area"`
+	Bags    int           `json:"bags"`
+	Batches []BatchPlan   `json:"batches"`
+	Clock   ClockPlan     `json:"clock"`
+}
+
+// PourBays is a floor in bays.
+type PourBays struct {
+	Bays []BayPlan `json:"bays"`
+	Why  string    `json:"why"` // why there are none
+}
+
+// PourRest is what is still to do of a pour under way.
+type PourRest struct {
+	Now   float64   `json:"now"` // s since the pour began
+	Clock ClockPlan `json:"clock"`
+}
