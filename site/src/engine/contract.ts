@@ -4,7 +4,12 @@
 export interface Contract {
 	"hello": { body: Greeting; reply: Greeted };
 	"plan": { body: PlanJob; reply: Plan };
+	"study": { body: PlanJob; reply: Study };
 	"explain": { body: ExplainRule; reply: Explanation };
+	"pour": { body: PlanJob; reply: PourDay };
+	"pour.bays": { body: PourRoom; reply: PourBays };
+	"pour.replan": { body: PourNow; reply: PourRest };
+	"pour.calendar": { body: PourHolds; reply: CalendarFile };
 	"vocabulary": { body: Nothing; reply: Words };
 	"books.shipped": { body: Nothing; reply: BookText };
 	"books.check": { body: BookText; reply: CheckedBook };
@@ -66,6 +71,10 @@ export interface Job {
 	/** by kind: leveller, primer, patch, aggregate, barrier */
 	sheets: Record<string, Sheet>;
 	notes: string;
+	/** when the whole job begins, local: 2026-05-02T08:00; empty: times count from the first day */
+	start?: string;
+	/** what happened on pour day, one a room and bay */
+	record?: PourRecord[];
 }
 
 /** System is the family of units that a job is shown in. */
@@ -190,6 +199,44 @@ export interface Sheet {
 	/** shipped, typical values: the bag goes first */
 	generic: boolean;
 	values: Answers;
+}
+
+/** PourRecord is what happened to one pour. Bay counts from 1 where the room is poured in bays, and is 0 where it is poured as one. */
+export interface PourRecord {
+	/** ID */
+	room: string;
+	bay?: number;
+	/** the moment the pour began, RFC 3339; every other moment is written the same way */
+	started: string;
+	ended?: string;
+	batches: BatchRecord[];
+	/** temperatures as measured */
+	air?: string;
+	deck?: string;
+	water?: string;
+	mix?: string;
+	/** of the flow ring */
+	spread?: string;
+	/** lot numbers on the bags */
+	lots?: string;
+	who?: string;
+	notes?: string;
+}
+
+/** BatchRecord is what happened to one batch; a moment is empty until it was tapped. */
+export interface BatchRecord {
+	/** from 1 */
+	batch: number;
+	started?: string;
+	carried?: string;
+	poured?: string;
+	done?: string;
+	skipped?: boolean;
+	/** mixed */
+	bags?: number;
+	/** measured out */
+	water?: string;
+	note?: string;
 }
 
 /** Plan is everything worked out from a job. Amounts carry their SI value and the text in the job's units, so that the page never converts. */
@@ -539,6 +586,315 @@ export interface Question {
 	dontKnow: boolean;
 }
 
+/** Study is what stands behind a plan and takes longer to work out: how sure the bags are, where to measure next, what other planes would cost,
+ * what grinding saves, lifts, flatness, height indicators, and the heights all round. */
+export interface Study {
+	/** nil until every room has a pour */
+	bags: BagsStudy | null;
+	rooms: RoomStudy[];
+}
+
+/** BagsStudy is how many bags are enough, and how surely. All counts hold the waste; those to buy are whole. */
+export interface BagsStudy {
+	/** expected need, bags */
+	mean: number;
+	/** standard deviation of the need, bags */
+	deviation: number;
+	/** enough one time in two */
+	half: number;
+	ninety: number;
+	ninetyNine: number;
+	/** the one chosen */
+	confidence: string;
+	/** at that confidence */
+	buy: number;
+	causes: CauseStudy[];
+}
+
+/** CauseStudy is one cause of doubt: its standard deviation in bags, and its share of the whole doubt (of the variance). */
+export interface CauseStudy {
+	cause: string;
+	bags: number;
+	share: number;
+}
+
+/** RoomStudy is one room studied. Without a pour there is nothing in it. */
+export interface RoomStudy {
+	id: string;
+	ready: boolean;
+	bags: BagsStudy | null;
+	next: NextStudy | null;
+	doubts: DoubtStudy[];
+	suspects: SuspectStudy[];
+	/** suspects were looked for; they aren't among a great many readings */
+	screened: boolean;
+	planes: PlaneStudy[];
+	grinding: GrindStudy | null;
+	lifts: LiftsStudy[];
+	flatness: FlatnessStudy | null;
+	indicators: IndicatorsStudy | null;
+	heights: HeightsStudy | null;
+	problems: Problem[];
+}
+
+/** NextStudy is where one more reading helps most. */
+export interface NextStudy {
+	at: Point;
+	x: Amount;
+	y: Amount;
+	/** by how much it narrows what one would buy to have enough nine times in ten */
+	bags: number;
+	/** it isn't worth taking */
+	enough: boolean;
+}
+
+/** DoubtStudy is a square of floor with the standard deviation of the deck's height there. Step counts from 0 where it is least to 4. */
+export interface DoubtStudy {
+	corners: Point[];
+	text: string;
+	step: number;
+}
+
+/** SuspectStudy is a reading that the others don't bear out. Heights are written as they were read. */
+export interface SuspectStudy {
+	/** in the job's list */
+	row: number;
+	at: Point;
+	read: Amount;
+	expected: Amount;
+	/** by how much the deck would stand higher there than the others say */
+	off: Amount;
+	/** that many standard deviations */
+	deviations: number;
+	/** what leaving it out adds to the bags */
+	bags: number;
+}
+
+/** PlaneStudy is one way to place the finish plane and what it comes to. */
+export interface PlaneStudy {
+	/** what makes it the room's own */
+	choice: PlaneChoice;
+	chosen: boolean;
+	/** name of the door that it goes through */
+	door: string;
+	/** with waste */
+	bags: number;
+	volume: Amount;
+	least: Amount;
+	greatest: Amount;
+	slope: Amount;
+	/** across the room */
+	fall: Amount;
+	/** deck above the plane */
+	dry: Amount;
+	/** by how much it misses the least depth, where it does */
+	short: Amount | null;
+	shortAt: Point | null;
+	carriers: CarrierStudy[];
+	doors: PlaneDoorStudy[];
+}
+
+/** CarrierStudy is a spot that stops a plane from going lower: a reading's row, or -1 for a spot at a wall that nobody read. */
+export interface CarrierStudy {
+	at: Point;
+	row: number;
+}
+
+/** PlaneDoorStudy is what a door gets from a plane. */
+export interface PlaneDoorStudy {
+	id: string;
+	name: string;
+	depth: Amount;
+	step: Amount | null;
+	/** empty without a step */
+	class: StepClass;
+}
+
+/** StepClass is what a change in level at a door asks for. */
+export type StepClass = "flush" | "bevel" | "ramp";
+
+/** GrindStudy is what taking down the high spots saves. */
+export interface GrindStudy {
+	limits: GrindLimitStudy[];
+	cuts: CutStudy[];
+}
+
+/** GrindLimitStudy is the most that the rulebook lets come off one deck. */
+export interface GrindLimitStudy {
+	deck: string;
+	most: Amount;
+}
+
+/** CutStudy is one step of the curve: what comes off at most, what it saves, and the spots to cut. */
+export interface CutStudy {
+	height: Amount;
+	/** saved */
+	bags: number;
+	area: Amount;
+	/** of deck that comes off */
+	volume: Amount;
+	/** the largest first */
+	spots: SpotStudy[];
+	/** more spots than are listed */
+	others: number;
+}
+
+/** SpotStudy is one high spot to cut. */
+export interface SpotStudy {
+	at: Point;
+	x: Amount;
+	y: Amount;
+	height: Amount;
+	area: Amount;
+	volume: Amount;
+}
+
+/** LiftsStudy is the pour parted into lifts, of leveller alone or with aggregate in the lower ones. */
+export interface LiftsStudy {
+	filled: boolean;
+	/** thickness of one of its lower lifts */
+	most: Amount;
+	lifts: LiftStudy[];
+	problem: Problem | null;
+}
+
+/** LiftStudy is one lift, in the order of pouring. */
+export interface LiftStudy {
+	/** its top under the finish plane */
+	below: Amount;
+	/** covers the whole floor */
+	whole: boolean;
+	area: Amount;
+	volume: Amount;
+	/** were it all leveller, with waste */
+	bags: number;
+	least: Amount;
+	greatest: Amount;
+	/** polygons of the ground it covers; empty where that is the whole floor */
+	ground: Point[][];
+	/** lines along which it ends */
+	edge: Point[][];
+}
+
+/** FlatnessStudy holds the deck against the flatness wanted. */
+export interface FlatnessStudy {
+	name: string;
+	/** by the person; else it is what suits the finish */
+	stated: boolean;
+	gaps: GapStudy[];
+	/** what the pour leaves, in words */
+	cures: string[];
+	lines: FNumbersStudy[];
+	/** of all lines together */
+	all: FNumbersStudy | null;
+	classes: FNumberClasses[];
+}
+
+/** GapStudy is the largest gap under a straightedge of one length on the deck as it is. */
+export interface GapStudy {
+	name: string;
+	source: string;
+	length: Amount;
+	limit: Amount;
+	depth: Amount;
+	kept: boolean;
+	from: Point;
+	at: Point;
+	to: Point;
+	/** why it could not be worked out */
+	fault: string;
+}
+
+/** FNumbersStudy is F-numbers in words: "28.8", or "no departure". */
+export interface FNumbersStudy {
+	from: Point;
+	to: Point;
+	readings: number;
+	flatness: string;
+	levelness: string;
+	/** read at 300 mm */
+	rescaled: boolean;
+}
+
+/** FNumberClasses is a class of floor with the overall F-numbers that it asks for. */
+export interface FNumberClasses {
+	name: string;
+	flatness: number;
+	levelness: number;
+	kept: boolean;
+}
+
+/** IndicatorsStudy is where to set height indicators, in walking order. */
+export interface IndicatorsStudy {
+	spacing: Amount;
+	clearance: Amount;
+	pins: IndicatorStudy[];
+	/** nothing may be screwed or drilled */
+	heated: boolean;
+}
+
+/** IndicatorStudy is one height indicator. */
+export interface IndicatorStudy {
+	at: Point;
+	x: Amount;
+	y: Amount;
+	/** over the deck */
+	head: Amount;
+}
+
+/** HeightsStudy is what the new floor does to everything that it meets. */
+export interface HeightsStudy {
+	/** thickness over the pour */
+	finish: Amount | null;
+	/** finished floor over the deck, on average */
+	rise: Amount | null;
+	doors: DoorHeightsStudy[];
+	/** drains, flanges, pipes */
+	passed: PassedHeightsStudy[];
+}
+
+/** DoorHeightsStudy is one door all round. */
+export interface DoorHeightsStudy {
+	id: string;
+	name: string;
+	/** the deepest that the pour stands against it */
+	dam: Amount;
+	/** finished floor over the bare deck */
+	rise: Amount | null;
+	step: Amount | null;
+	class: StepClass;
+	/** of the bevel or ramp */
+	run: Amount | null;
+	/** where 1/4 in stays upright */
+	leastRun: Amount | null;
+	/** of the leaf over the finished floor */
+	clearance: Amount | null;
+	/** to take off the leaf */
+	trim: Amount | null;
+	stair: StairStudy | null;
+}
+
+/** StairStudy is the stair that meets the floor at a door, once the floor is in. */
+export interface StairStudy {
+	/** the one next to the floor */
+	riser: Amount;
+	other: Amount;
+	variation: Amount;
+	/** within 3/8 in */
+	uniform: boolean;
+	/** no riser over 7 3/4 in */
+	low: boolean;
+}
+
+/** PassedHeightsStudy is one drain, flange or pipe. */
+export interface PassedHeightsStudy {
+	id: string;
+	name: string;
+	kind: string;
+	/** to add so that its top meets the finished floor; below zero it stands proud */
+	extension: Amount;
+}
+
 /** ExplainRule names one rule on one subject of a job. */
 export interface ExplainRule {
 	job: Job;
@@ -594,6 +950,242 @@ export interface Rule {
 /** Note is a comment: the lines as written, and the field before which they stand ("" for the rule's first line, "example 2" for the second example). */
 export interface Note {
 	before: string;
+	text: string;
+}
+
+/** PourDay is the pour worked out: batches, patches, the crew's clock, temperatures, and the whole job in order. Times are seconds from the start of
+ * each room's pour. */
+export interface PourDay {
+	units: string;
+	problems: Problem[];
+	rooms: RoomPour[];
+	/** the checks that only the clock or the pour itself can answer */
+	findings: Finding[];
+	mix: MixPlan;
+	setting: SettingPlan;
+	sheet: RunSheet;
+}
+
+/** RoomPour is the pour of one room. */
+export interface RoomPour {
+	id: string;
+	name: string;
+	/** why it can't be planned, and what would help; empty where it can */
+	why: string;
+	exits: Point[];
+	batches: BatchPlan[];
+	/** of all batches */
+	bags: number;
+	/** the longest way from the door */
+	walk: Amount;
+	/** with the crew there is; nil where it can't be worked out */
+	clock: ClockPlan | null;
+	fewest: ClockPlan | null;
+}
+
+/** BatchPlan is one batch and the patch of floor that it covers. */
+export interface BatchPlan {
+	/** from 1, in the order of the pour */
+	number: number;
+	bags: number;
+	powder: Amount;
+	/** to be measured out */
+	water: Amount;
+	/** water that the sheet allows for it */
+	least: Amount;
+	most: Amount;
+	/** of the measure; 0 where the amount lies between two */
+	marks: number;
+	/** one mark */
+	mark: Amount;
+	note: string;
+	/** that the floor takes of it */
+	volume: Amount;
+	/** over in the last one */
+	left: Amount;
+	area: Amount;
+	/** from the door */
+	distance: Amount;
+	polygons: Ring[];
+	label: Point;
+	/** the nearest, by its place in the room's list */
+	exit: number;
+}
+
+/** ClockPlan is who does what when, with how close it comes to the limits. */
+export interface ClockPlan {
+	timeline: Timeline;
+	lasts: Amount;
+	longestWait: Amount;
+	oldestBatch: Amount;
+	says: string;
+}
+
+/** Timeline is the pour by the clock. */
+export interface Timeline {
+	/** those with work to do; never more than given */
+	crew: Crew;
+	tasks: Task[];
+	/** s, the last bucket back */
+	finish: number;
+	/** every shared edge, by batches */
+	waits: Wait[];
+	/** s */
+	longestWait: number;
+	/** s, the longest from powder in the water to spread */
+	oldestFlow: number;
+	/** flow time and wet edge both */
+	kept: boolean;
+}
+
+/** Crew is who and what there is to work with. No barrow: buckets are carried by hand. */
+export interface Crew {
+	people: number;
+	mixers: number;
+	buckets: number;
+	barrows: number;
+}
+
+/** Task is one piece of work: seconds from the start of the pour, and who and what it takes, numbered from 1; 0 where none. */
+export interface Task {
+	batch: number;
+	kind: string;
+	start: number;
+	end: number;
+	person: number;
+	mixer: number;
+	bucket: number;
+	barrow: number;
+}
+
+/** Wait is how long a shared edge stands: from the end of the one pour to the end of the other, s. */
+export interface Wait {
+	/** batch */
+	from: number;
+	to: number;
+	seconds: number;
+	/** m */
+	length: number;
+}
+
+/** MixPlan is how warm the mix comes out, and how warm the water must be. */
+export interface MixPlan {
+	/** nil while powder or water has none */
+	temperature: Amount | null;
+	coldest: Amount;
+	warmest: Amount;
+	/** coldest water that keeps within the window; nil: any */
+	waterFrom: Amount | null;
+	waterTo: Amount | null;
+	says: string;
+	/** the sheet's least spread of the flow ring */
+	spreadFrom: Amount | null;
+	spreadTo: Amount | null;
+	/** nil until it is measured */
+	spread: SpreadResult | null;
+}
+
+/** SpreadResult is a measured spread against the sheet's, with what to do about it. */
+export interface SpreadResult {
+	outcome: string;
+	/** m to the nearer limit; below zero when outside */
+	margin: number;
+	says: string;
+}
+
+/** SettingPlan is the sheet's times at the temperatures there are, with the model that says so. */
+export interface SettingPlan {
+	says: string;
+	/** temperature that bounds flow and wet edge */
+	fastest: Amount;
+	/** temperature that bounds walking, tiling and covering */
+	slowest: Amount;
+	flow: Amount;
+	wetEdge: Amount;
+	walk: Amount;
+	tile: Amount;
+	cover: Amount;
+}
+
+/** RunSheet is the whole job in order. Relative ones count from 08:00 of a first day, written as 2001-01-01. */
+export interface RunSheet {
+	/** why there is none; empty where there is */
+	why: string;
+	relative: boolean;
+	entries: PourEntry[];
+}
+
+/** Entry is a step with its clock times, local, as 2006-01-02T15:04:05. The hold's times are empty where there is none, and HoldLatest where it has no end. */
+export interface PourEntry {
+	id: string;
+	title: string;
+	who: string;
+	start: string;
+	end: string;
+	hold: string;
+	holdEarliest: string;
+	holdLatest: string;
+	cautions: string[];
+	/** which window this step comes too late for, and what to do */
+	missed: string;
+}
+
+/** PourRoom names one room of a job. */
+export interface PourRoom {
+	job: Job;
+	book?: string;
+	room: string;
+}
+
+/** PourBays is a floor in bays. */
+export interface PourBays {
+	bays: BayPlan[];
+	/** why there are none */
+	why: string;
+}
+
+/** BayPlan is one part of a floor that is poured in bays, with the dams to set before it. */
+export interface BayPlan {
+	outline: Outline;
+	dams: Dam[];
+	area: Amount;
+	bags: number;
+	batches: BatchPlan[];
+	clock: ClockPlan;
+}
+
+/** Dam is a straight stop across the floor. */
+export interface Dam {
+	from: Point;
+	to: Point;
+	/** m */
+	length: number;
+}
+
+/** PourNow is a pour under way at a moment, RFC 3339. */
+export interface PourNow {
+	job: Job;
+	book?: string;
+	room: string;
+	now: string;
+}
+
+/** PourRest is what is still to do of a pour under way. */
+export interface PourRest {
+	/** s since the pour began */
+	now: number;
+	clock: ClockPlan;
+}
+
+/** PourHolds is a job whose holds go into a calendar, and the moment of writing, RFC 3339. */
+export interface PourHolds {
+	job: Job;
+	book?: string;
+	stamp: string;
+}
+
+/** CalendarFile is an iCalendar file's text. */
+export interface CalendarFile {
 	text: string;
 }
 
@@ -699,11 +1291,11 @@ export interface MadeJob {
 
 /** JobList is the list of jobs, last kept first. */
 export interface JobList {
-	jobs: Entry[];
+	jobs: KeptEntry[];
 }
 
 /** Entry is one line of the list of jobs. */
-export interface Entry {
+export interface KeptEntry {
 	id: string;
 	name: string;
 	/** names */
@@ -775,7 +1367,7 @@ export interface FileText {
 /** Imported is what came of reading a file. */
 export interface Imported {
 	/** added */
-	jobs: Entry[];
+	jobs: KeptEntry[];
 	/** jobs that were here already */
 	same: number;
 	sheets: number;
