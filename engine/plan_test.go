@@ -191,6 +191,14 @@ func TestWhatCannotBeReadIsNamedAndHidesNothingElse(t *testing.T) {
 	}
 }
 
+func TestAKeepOutNearlyAgainstTheWallLeavesNoStripOfFloorBehindIt(t *testing.T) {
+	job := square(0)
+	job.Rooms[0].KeepOuts = []KeepOut{{ID: "bath", Shape: Shape{How: ShapeRectangle, Length: "0.70 m", Width: "1.69 m", At: &Spot{"5 mm", "1.305 m"}}}}
+	plan := MakePlan(job, book)
+	require.Empty(t, plan.Problems)
+	assert.InDelta(t, 12-0.705*1.695, plan.Totals.Area.SI, 1e-9, "the bath reaches both walls")
+}
+
 func TestThinkingOverTheDeckChangesTheLeastDepth(t *testing.T) {
 	job := square(0)
 	job.Rooms[0].Decks[0].Answers["deck.kind"] = "plywood"

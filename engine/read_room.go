@@ -160,6 +160,10 @@ func (r *reader) readSpot(spot Spot, field, bareUnit string) (floor.Point, bool)
 	return floor.Point{X: x, Y: y}, okX && okY
 }
 
+// flush is how near a keep-out's corner counts as against the wall, metres. A tape is not better than that in a room's corner, and a strip of
+// floor that thin behind a bath would be nobody's to pour, yet could hold up the finish plane.
+const flush = 0.020
+
 func (r *reader) readKeepOuts(s *site) {
 	for i := range s.room.KeepOuts {
 		keepOut := &s.room.KeepOuts[i]
@@ -168,6 +172,7 @@ func (r *reader) readKeepOuts(s *site) {
 		if !ok {
 			continue
 		}
+		ring = ring.Against(s.outline.Outer, flush)
 		// A keep-out is tried alone first, so that a bad one is named and left out and the room still drawn.
 		trial := floor.Outline{Outer: s.outline.Outer, Holes: append(append([]floor.Ring{}, s.outline.Holes...), ring)}
 		if err := trial.Check(); err != nil {

@@ -148,3 +148,28 @@ func nearestOn(a, b, p Point) Point {
 	}
 	return toward(a, b, t)
 }
+
+// Against moves the ring's corners that lie within a distance of another ring onto it: onto its nearest corner if one is in reach, or a thread
+// of floor would stay behind it, else onto its nearest wall.
+func (r Ring) Against(walls Ring, within float64) Ring {
+	moved := append(Ring{}, r...)
+	for i, p := range r {
+		onWall, offWall := p, within
+		onCorner, offCorner := p, within
+		for w := range walls {
+			from, to := walls.Wall(w)
+			if off := Distance(from, p); off < offCorner {
+				onCorner, offCorner = from, off
+			}
+			on := nearestOn(from, to, p)
+			if off := Distance(on, p); off < offWall {
+				onWall, offWall = on, off
+			}
+		}
+		moved[i] = onWall
+		if offCorner < within {
+			moved[i] = onCorner
+		}
+	}
+	return moved
+}
