@@ -15,6 +15,7 @@ type Bags struct {
 // BagsFor puts together what is in doubt: the volume (mean and standard deviation, m³), what a bag yields and how it is dosed (tolerances as
 // shares, 0.03 for ±3 %, taken as two standard deviations: common practice for limits). The causes don't hang together, so their shares add
 // in quadrature; what is needed can't fall below zero, so it is taken as lognormal with that mean and spread. Whole bags, rounded up.
+// Rooms of one job are surveyed apart: their means add, and their deviations in quadrature.
 func BagsFor(volumeMean, volumeDeviation, yieldTolerance, dosingTolerance, bagYield float64) (Bags, error) {
 	switch {
 	case !within(volumeMean, 0, 1e6) || !within(volumeDeviation, 0, 1e6):

@@ -47,6 +47,8 @@ func TestOddReadingsStillGiveUsableAnswers(t *testing.T) {
 		{"two", line(2, 1, 0.4), func(i int) float64 { return 0.01 * float64(i) }, false},
 		{"two on one spot that differ", line(2, 0, 0), func(i int) float64 { return 0.01 * float64(i) }, false},
 		{"thirty on one spot", line(30, 0, 0), func(i int) float64 { return 0.001 * float64(i%3) }, false},
+		{"five hundred on one spot", line(500, 0, 0), func(i int) float64 { return 0.001 * float64(i%3) }, false},
+		{"five hundred on a line", line(500, 0.01, 0.004), func(i int) float64 { return 0.001 * float64(i%7) }, false},
 		{"seven on a line", line(7, 0.7, 0.3), func(i int) float64 { return 0.004 * float64(i) }, false},
 		{"seven a hair off a line", append(line(6, 0.7, 0), spot(2, 0.5+1e-9)), func(i int) float64 { return 0.004 * float64(i%2) }, false},
 		{"ten within a hair", line(10, 1e-7, 1e-7), func(i int) float64 { return 0.001 * float64(i%3) }, false},

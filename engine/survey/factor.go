@@ -78,15 +78,6 @@ func (f factor) forward(b []float64) []float64 {
 	return b
 }
 
-// forward4 is forward for four right-hand sides at once.
-func (f factor) forward4(a, b, c, d []float64) {
-	for i := range f.n {
-		row := f.row(i)
-		s0, s1, s2, s3 := dot4(row[:i], a, b, c, d)
-		a[i], b[i], c[i], d[i] = (a[i]-s0)/row[i], (b[i]-s1)/row[i], (c[i]-s2)/row[i], (d[i]-s3)/row[i]
-	}
-}
-
 // backward solves Lᵗ·x = b in place of b.
 func (f factor) backward(b []float64) []float64 {
 	for i := f.n - 1; i >= 0; i-- {

@@ -18,6 +18,7 @@ type grid struct {
 
 type cell struct {
 	column, row int
+	key         int // counts the columns, with room in each row for every difference of two
 	at          floor.Point
 	area        float64 // of floor in the cell, m²
 }
@@ -44,7 +45,7 @@ func gridOver(o floor.Outline, cells int) (*grid, error) {
 	for row := range g.rows {
 		for column := range g.columns {
 			if area := areas[row*g.columns+column]; area > 0 {
-				g.cells = append(g.cells, cell{column, row, g.middleOf(column, row), area})
+				g.cells = append(g.cells, cell{column, row, row*(2*g.columns-1) + column, g.middleOf(column, row), area})
 			}
 		}
 	}
@@ -146,24 +147,25 @@ func crossings(rings []floor.Ring, y float64) []float64 {
 	return at
 }
 
-// lags is the covariance of two cells by how many columns and rows they lie apart.
+// lags is the covariance of two cells by how far their keys lie apart: one line for each number of rows, from all columns left to all right.
 func (g *grid) lags(covariance Covariance) []float64 {
-	table := make([]float64, g.columns*g.rows)
+	line := 2*g.columns - 1
+	table := make([]float64, line*g.rows)
 	for row := range g.rows {
 		for column := range g.columns {
-			table[row*g.columns+column] = covariance(g.step * math.Sqrt(float64(column*column+row*row)))
+			c := covariance(g.step * math.Sqrt(float64(column*column+row*row)))
+			middle := row*line + g.columns - 1
+			table[middle+column], table[middle-column] = c, c
 		}
 	}
 	return table
 }
 
-func (g *grid) lag(table []float64, a, b cell) float64 {
-	column, row := a.column-b.column, a.row-b.row
-	if column < 0 {
-		column = -column
+// lag looks two cells up in the table by their keys.
+func (g *grid) lag(table []float64, a, b int) float64 {
+	apart := a - b
+	if apart < 0 {
+		apart = -apart
 	}
-	if row < 0 {
-		row = -row
-	}
-	return table[row*g.columns+column]
+	return table[apart+g.columns-1]
 }

@@ -58,13 +58,10 @@ func (v *Volume) gain(c cell) float64 {
 	s := v.model.whole()
 	seen := s.viewOf(s.factor.forward(s.seenFrom(c.at)), s.trend.at(c.at))
 	error2 := v.model.ReadingError * v.model.ReadingError
-	variance := s.variance + s.shared(seen, seen)
+	variance := s.variance + s.shared(&seen, &seen)
 	if variance <= s.variance*1e-9 {
 		return 0
 	}
-	shared := s.shared(v.view, seen)
-	for i, other := range v.grid.cells {
-		shared += v.weights[i] * v.grid.lag(v.lags, c, other)
-	}
+	shared := s.shared(&v.view, &seen) + v.facing(c.key, len(v.keys))
 	return shared * shared / (variance + error2)
 }

@@ -41,7 +41,7 @@ func TestADepthThatMayBeZero(t *testing.T) {
 		}
 		assert.InDelta(t, sum, b.mean, 1e-9)
 		variance := squares - sum*sum
-		series := b.order[1]*b.order[1] + beyondFirst(b, b, 1)
+		series := b.order[1]*b.order[1] + beyondFirst(&b, &b, 1)
 		assert.LessOrEqual(t, series, variance*(1+1e-6))
 		assert.InDelta(t, variance, series, 0.004*deviation*deviation, "what the series leaves out")
 	}

@@ -30,7 +30,7 @@ func bentOf(mean, deviation float64) bent {
 }
 
 // beyondFirst is the covariance of two bent numbers less its first term, which is that of plain normal numbers.
-func beyondFirst(a, b bent, correlation float64) float64 {
+func beyondFirst(a, b *bent, correlation float64) float64 {
 	sum, power, factorial := 0.0, correlation, 1.0
 	for k := 2; k <= bentOrders; k++ {
 		power *= correlation

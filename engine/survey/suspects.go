@@ -180,7 +180,7 @@ func (s *System) LeaveOneOut() (off, deviation []float64) {
 			w.rest[k] = dot(column, unit)
 		}
 		s.normal.forward(w.rest[:s.trend.terms])
-		own := math.Max(-s.shared(w, w), 1e-300)
+		own := math.Max(-s.shared(&w, &w), 1e-300)
 		off[i], deviation[i] = s.pull[i]/own, 1/math.Sqrt(own)
 	}
 	return off, deviation

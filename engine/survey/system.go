@@ -156,7 +156,7 @@ func (s *System) Estimate(p floor.Point) (height, variance float64) {
 	seen := s.seenFrom(p)
 	height = s.trendAt(p) + dot(seen, s.pull)
 	view := s.viewOf(s.factor.forward(seen), s.trend.at(p))
-	return height, positive(s.variance + s.shared(view, view))
+	return height, positive(s.variance + s.shared(&view, &view))
 }
 
 // Weights are the readings' weights in the height at p; they add up to one.
@@ -198,7 +198,7 @@ func (s *System) viewOf(seen []float64, terms [3]float64) view {
 }
 
 // shared is what the readings change in the covariance of two heights or sums of heights.
-func (s *System) shared(a, b view) float64 {
+func (s *System) shared(a, b *view) float64 {
 	sum := -dot(a.seen, b.seen)
 	for k := range s.trend.terms {
 		sum += a.rest[k] * b.rest[k]

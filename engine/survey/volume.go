@@ -23,6 +23,7 @@ type Volume struct {
 	outline  floor.Outline
 	grid     *grid
 	lags     []float64
+	keys     []int     // of the grid's cells
 	weights  []float64 // what a rise of a cell's ground takes from the volume, m²
 	view     view
 	variance float64 // of the volume but for its bends
@@ -45,6 +46,7 @@ func volumeOver(m *Model, o floor.Outline, plane floor.Plane, cells int) (*Volum
 		return nil, err
 	}
 	v := &Volume{model: m, outline: o, grid: g, lags: g.lags(m.covariance), weights: make([]float64, len(g.cells))}
+	v.keys = make([]int, len(g.cells))
 	var near []bentCell
 	for i, c := range g.cells {
 		depth, deviation := plane.At(c.at)-m.whole().Height(c.at), m.Deviation(c.at)
@@ -52,31 +54,39 @@ func volumeOver(m *Model, o floor.Outline, plane floor.Plane, cells int) (*Volum
 		poured := chance(depth / math.Max(deviation, 1e-12))
 		v.Mean += c.area * b.mean
 		v.Proud += c.area * (1 - poured)
-		v.weights[i] = c.area * poured
+		v.weights[i], v.keys[i] = c.area*poured, c.key
 		if b.order[2] > deviation*1e-3 {
 			near = append(near, bentCell{cell: c, depth: depth})
 		}
 	}
 	v.view = v.integrated()
-	v.variance = positive(v.before() + m.whole().shared(v.view, v.view))
+	v.variance = positive(v.before() + m.whole().shared(&v.view, &v.view))
 	v.bends = positive(v.bent(near))
 	v.Deviation = math.Sqrt(v.variance + v.bends)
 	return v, nil
 }
 
-// before is the variance of the weighted integral before any reading, from the table of lags.
+// before is the variance of the weighted integral before any reading.
 func (v *Volume) before() float64 {
 	sum := 0.0
-	for i, a := range v.grid.cells {
-		w := v.weights[i]
-		if w == 0 {
-			continue
+	for i, w := range v.weights {
+		key := v.grid.cells[i].key
+		sum += 2*w*v.facing(key, i) + w*w*v.grid.lag(v.lags, key, key)
+	}
+	return sum
+}
+
+// facing is the covariance, before any reading, of a cell with the weighted integral over the first cells.
+func (v *Volume) facing(key, cells int) float64 {
+	sum := 0.0
+	keys, table, own := v.keys[:cells], v.lags, v.grid.columns-1
+	weights := v.weights[:len(keys)]
+	for i, other := range keys {
+		apart := key - other
+		if apart < 0 {
+			apart = -apart
 		}
-		row := w * v.lags[0] / 2
-		for j, b := range v.grid.cells[:i] {
-			row += v.weights[j] * v.grid.lag(v.lags, a, b)
-		}
-		sum += 2 * w * row
+		sum += weights[i] * table[apart+own]
 	}
 	return sum
 }
@@ -119,14 +129,16 @@ func (v *Volume) bent(near []bentCell) float64 {
 		c := &cells[i]
 		c.area *= share
 		c.view = s.viewOf(s.factor.forward(s.seenFrom(c.at)), s.trend.at(c.at))
-		c.deviation = math.Sqrt(positive(s.variance + s.shared(c.view, c.view)))
+		c.deviation = math.Sqrt(positive(s.variance + s.shared(&c.view, &c.view)))
 		c.bent = bentOf(c.depth, c.deviation)
 	}
 	sum := 0.0
-	for i, a := range cells {
-		sum += a.area * a.area * beyondFirst(a.bent, a.bent, 1)
-		for _, b := range cells[:i] {
-			sum += 2 * a.area * b.area * beyondFirst(a.bent, b.bent, v.correlation(&a, &b))
+	for i := range cells {
+		a := &cells[i]
+		sum += a.area * a.area * beyondFirst(&a.bent, &a.bent, 1)
+		for j := range i {
+			b := &cells[j]
+			sum += 2 * a.area * b.area * beyondFirst(&a.bent, &b.bent, v.correlation(a, b))
 		}
 	}
 	return sum
@@ -138,5 +150,5 @@ func (v *Volume) correlation(a, b *bentCell) float64 {
 	if both == 0 {
 		return 0
 	}
-	return clamp((v.grid.lag(v.lags, a.cell, b.cell)+v.model.whole().shared(a.view, b.view))/both, -1, 1)
+	return clamp((v.grid.lag(v.lags, a.key, b.key)+v.model.whole().shared(&a.view, &b.view))/both, -1, 1)
 }

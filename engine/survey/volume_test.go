@@ -60,7 +60,7 @@ func imagined(r *rand.Rand, s *System, o floor.Outline, plane floor.Plane, draws
 		views[i] = s.viewOf(s.factor.forward(s.seenFrom(p)), s.trend.at(p))
 		depths[i] = plane.At(p) - s.Height(p)
 		for j := range i + 1 {
-			matrix[i*n+j] = s.covariance(floor.Distance(p, spots[j])) + s.shared(views[i], views[j])
+			matrix[i*n+j] = s.covariance(floor.Distance(p, spots[j])) + s.shared(&views[i], &views[j])
 		}
 	}
 	f, ok := factorFirmly(matrix, n)
