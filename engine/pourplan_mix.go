@@ -1,6 +1,8 @@
 package engine
 
 import (
+	"errors"
+
 	"lowspot/engine/pour"
 	"lowspot/engine/quantity"
 )
@@ -30,7 +32,7 @@ func (p *pourWork) planWater(plan *MixPlan, coldest, warmest float64) {
 	to, tooWarm := pour.WaterTemperature(warmest, dry, water)
 	switch {
 	case tooWarm != nil && tooCold != nil:
-		plan.Says = sentence(tooWarm.Error())
+		plan.Says = refusalSays(tooWarm)
 	case tooCold != nil:
 		plan.WaterTo = p.pointer(to, quantity.Temperature)
 		plan.Says = "With bags at " + p.of(powder.Value.Number, quantity.Temperature).Text + ", water up to " + plan.WaterTo.Text + " keeps the mix within the sheet's window."
@@ -41,6 +43,14 @@ func (p *pourWork) planWater(plan *MixPlan, coldest, warmest float64) {
 		plan.WaterFrom, plan.WaterTo = p.pointer(from, quantity.Temperature), p.pointer(to, quantity.Temperature)
 		plan.Says = "With bags at " + p.of(powder.Value.Number, quantity.Temperature).Text + ", water at " + plan.WaterFrom.Text + " to " + plan.WaterTo.Text + " brings the mix into the sheet's window."
 	}
+}
+
+func refusalSays(err error) string {
+	var bad *pour.Refusal
+	if !errors.As(err, &bad) {
+		return err.Error()
+	}
+	return sentence(bad.Given) + " " + sentence(bad.Works)
 }
 
 func (p *pourWork) planSpread(plan *MixPlan) {

@@ -1,6 +1,8 @@
 package engine
 
 import (
+	"cmp"
+	"slices"
 	"time"
 
 	"lowspot/engine/pour"
@@ -46,7 +48,66 @@ func (p *pourWork) rest(r *roomWork, taps []pour.Actual, now float64) (*PourRest
 	if err != nil {
 		return nil, p.refusal(err)
 	}
-	return &PourRest{Now: now, Clock: p.clockPlan(timeline)}, nil
+	happened := make([]pour.Actual, len(work.loads))
+	for _, tap := range taps {
+		happened[tap.Batch-1] = tap
+	}
+	rest := &PourRest{Now: now, Clock: p.clockPlan(timeline), Batches: make([]BatchNow, len(work.loads)), Edges: []OpenEdge{}}
+	for i, load := range work.loads {
+		rest.Batches[i] = p.batchNow(load, happened[i], timeline)
+		rest.Edges = append(rest.Edges, p.openEdges(load, happened)...)
+	}
+	slices.SortStableFunc(rest.Edges, func(a, b OpenEdge) int { return cmp.Compare(a.Closes, b.Closes) })
+	return rest, nil
+}
+
+// batchNow takes what was tapped, and for the rest what the new timeline plans. A batch poured without a tap at its start counts from its pour.
+func (p *pourWork) batchNow(load pour.Load, tap pour.Actual, t pour.Timeline) BatchNow {
+	pace := p.demand.Pace
+	b := BatchNow{Number: load.Batch, State: BatchToCome}
+	for _, task := range t.Tasks {
+		if task.Batch != load.Batch {
+			continue
+		}
+		switch task.Kind {
+		case pour.TaskWater:
+			b.Starts = task.Start
+		case pour.TaskPour:
+			b.Pours = task.End
+		case pour.TaskAgitate:
+			b.Done = task.End
+		}
+	}
+	for _, happened := range []struct {
+		at    *float64
+		state string
+		into  *float64
+	}{{tap.Started, BatchBegun, &b.Starts}, {tap.Poured, BatchPoured, &b.Pours}, {tap.Done, BatchDone, &b.Done}} {
+		if happened.at != nil {
+			b.State, *happened.into = happened.state, *happened.at
+		}
+	}
+	if tap.Skipped && b.State != BatchPoured && b.State != BatchDone {
+		b.State = BatchSkipped
+	}
+	b.Ready = b.Starts + pace.Water + float64(load.Bags)*pace.Powder + pace.Mix + pace.Rest
+	b.FlowTo = b.Starts + pace.Water + pace.Flow
+	return b
+}
+
+// openEdges are a poured batch's edges towards floor that is still to be poured.
+func (p *pourWork) openEdges(load pour.Load, happened []pour.Actual) []OpenEdge {
+	edges := []OpenEdge{}
+	poured := cmp.Or(happened[load.Batch-1].Poured, happened[load.Batch-1].Done)
+	if poured == nil {
+		return edges
+	}
+	for _, n := range load.Neighbours {
+		if other := happened[n.Batch-1]; other.Poured == nil && other.Done == nil && !other.Skipped {
+			edges = append(edges, OpenEdge{From: load.Batch, To: n.Batch, Closes: *poured + p.demand.Pace.WetEdge})
+		}
+	}
+	return edges
 }
 
 // recordOf is the record of a room's pour, nil before it began.

@@ -107,8 +107,37 @@ type PourBays struct {
 	Why  string    `json:"why"` // why there are none
 }
 
-// PourRest is what is still to do of a pour under way.
+// PourRest is how a pour under way stands, and what is still to do. Times are seconds since it began.
 type PourRest struct {
-	Now   float64   `json:"now"` // s since the pour began
-	Clock ClockPlan `json:"clock"`
+	Now     float64    `json:"now"`
+	Batches []BatchNow `json:"batches"`
+	Edges   []OpenEdge `json:"edges"` // the one that closes first comes first
+	Clock   ClockPlan  `json:"clock"` // of what is still to do
+}
+
+// The states of a batch on pour day.
+const (
+	BatchToCome  = "to come"
+	BatchBegun   = "begun"
+	BatchPoured  = "poured"
+	BatchDone    = "done"
+	BatchSkipped = "skipped"
+)
+
+// BatchNow is one batch as it stands: what happened, and where it hasn't, what is planned.
+type BatchNow struct {
+	Number int     `json:"number"`
+	State  string  `json:"state"`
+	Starts float64 `json:"starts"` // its water is measured
+	Ready  float64 `json:"ready"`  // mixed and rested
+	Pours  float64 `json:"pours"`  // the bucket is empty
+	Done   float64 `json:"done"`
+	FlowTo float64 `json:"flowTo"` // spread by then, or thrown away
+}
+
+// OpenEdge is a poured edge that still waits for the next batch.
+type OpenEdge struct {
+	From   int     `json:"from"` // batch
+	To     int     `json:"to"`
+	Closes float64 `json:"closes"` // it joins until then
 }
