@@ -362,6 +362,8 @@ export interface FigurePlan {
 	state: State;
 	text: string;
 	missing: string[];
+	/** rules behind it that say something else than the shipped ones */
+	changed?: string[];
 }
 
 /** State is how a figure or a check came out. */
@@ -478,6 +480,8 @@ export interface Finding {
 	subject: Subject;
 	/** where on the map, if anywhere */
 	at: Point | null;
+	/** rules behind it that say something else than the shipped ones */
+	changed?: string[];
 }
 
 /** Margin is how far a comparison is from tipping over: zero or more when the check is kept, zero or less when broken. */
@@ -1170,11 +1174,38 @@ export interface PourNow {
 	now: string;
 }
 
-/** PourRest is what is still to do of a pour under way. */
+/** PourRest is how a pour under way stands, and what is still to do. Times are seconds since it began. */
 export interface PourRest {
-	/** s since the pour began */
 	now: number;
+	batches: BatchNow[];
+	/** the one that closes first comes first */
+	edges: OpenEdge[];
+	/** of what is still to do */
 	clock: ClockPlan;
+}
+
+/** BatchNow is one batch as it stands: what happened, and where it hasn't, what is planned. */
+export interface BatchNow {
+	number: number;
+	state: string;
+	/** its water is measured */
+	starts: number;
+	/** mixed and rested */
+	ready: number;
+	/** the bucket is empty */
+	pours: number;
+	done: number;
+	/** spread by then, or thrown away */
+	flowTo: number;
+}
+
+/** OpenEdge is a poured edge that still waits for the next batch. */
+export interface OpenEdge {
+	/** batch */
+	from: number;
+	to: number;
+	/** it joins until then */
+	closes: number;
 }
 
 /** PourHolds is a job whose holds go into a calendar, and the moment of writing, RFC 3339. */
