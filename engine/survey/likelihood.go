@@ -83,12 +83,12 @@ func (f *fitting) scatter() float64 {
 	return clamp(math.Sqrt(sum/float64(len(f.heights))), usualUnevenness/4, mostUnevenness)
 }
 
-// climb steps for as long as that helps: along the unevenness, and along the ridge on which short distances look the same, where the
-// unevenness goes with the 1.5th power of the reach.
+// climb steps for as long as that helps: along the unevenness, along the reach, and along the ridge on which short distances look the same,
+// where the unevenness goes with the 1.5th power of the reach and steps along one alone get stuck.
 func (f *fitting) climb(best guess, step float64) guess {
 	for better := true; better; {
 		better = false
-		for _, d := range [][2]float64{{step, 0}, {-step, 0}, {1.5 * step, step}, {-1.5 * step, -step}} {
+		for _, d := range [][2]float64{{step, 0}, {-step, 0}, {0, step}, {0, -step}, {1.5 * step, step}, {-1.5 * step, -step}} {
 			if g := f.weigh(best.logUnevenness+d[0], best.logReach+d[1]); g.score > best.score+1e-9 {
 				best, better = g, true
 			}
