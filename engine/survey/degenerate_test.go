@@ -26,7 +26,7 @@ func usable(t *testing.T, m *Model, o floor.Outline, plane floor.Plane) {
 	require.NoError(t, err)
 	assert.True(t, next.After >= 0 && next.After <= next.Before*(1+1e-12), "%+v", next)
 	for _, s := range m.Suspects() {
-		assert.True(t, finite(s.Expected) && s.Deviations >= suspicious*0.5, "%+v", s)
+		assert.True(t, finite(s.Expected) && s.Deviations >= suspicious, "%+v", s)
 	}
 }
 

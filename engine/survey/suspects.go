@@ -38,13 +38,22 @@ func (m *Model) Suspects() []Suspect {
 		kept = append(append([]int{}, kept[:worst]...), kept[worst+1:]...)
 		rest = without
 	}
-	suspects, strain := make([]Suspect, len(found)), 1.0
-	if len(found) > 0 {
-		strain = rest.strain()
+	return rest.confirm(m, found)
+}
+
+// confirm judges the readings that were left out against those that stay. One that only looked wrong beside a worse one is let go.
+func (m *Model) confirm(all *Model, found []int) []Suspect {
+	suspects := []Suspect{}
+	if len(found) == 0 {
+		return suspects
 	}
-	for k, i := range found {
-		suspects[k] = rest.judge(m.points[i], m.heights[i], strain)
-		suspects[k].Reading = i
+	strain := m.strain()
+	for _, i := range found {
+		s := m.judge(all.points[i], all.heights[i], strain)
+		s.Reading = i
+		if s.Deviations >= suspicious {
+			suspects = append(suspects, s)
+		}
 	}
 	return suspects
 }
