@@ -14,6 +14,17 @@ func MakePlan(job *Job, book *Rulebook) *Plan { return workOut(job, book).plan()
 // workOut does all the work of a plan.
 func workOut(job *Job, book *Rulebook) *work {
 	w := &work{job: job, book: book, amounts: amounts{job.Units}}
+	return w.run()
+}
+
+// workFrom works a changed job out. Where the change leaves a room's readings and walls alone it takes the surface from before, and it draws nothing.
+func workFrom(before *work, job *Job) *work {
+	w := &work{job: job, book: before.book, amounts: amounts{job.Units}, before: before}
+	return w.run()
+}
+
+func (w *work) run() *work {
+	job := w.job
 	if w.units != quantity.US {
 		w.units = quantity.Metric
 	}
@@ -40,6 +51,7 @@ type work struct {
 	rooms    []*roomWork
 	totals   Totals
 	findings []Finding
+	before   *work // nil, or what this one differs from in some answers
 }
 
 // readJob reads what is said of the whole job and of its products.

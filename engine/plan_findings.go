@@ -53,7 +53,7 @@ func (w *work) judgeOne(facts rules.Facts, subject Subject, at *floor.Point) {
 		if outcome.Missing == nil {
 			outcome.Missing = []string{}
 		}
-		w.findings = append(w.findings, Finding{Outcome: outcome, Subject: subject, At: at})
+		w.findings = append(w.findings, Finding{Outcome: outcome, Subject: subject, At: at, Changed: w.book.touched[outcome.Rule]})
 	}
 }
 

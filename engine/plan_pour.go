@@ -11,11 +11,9 @@ func (w *work) workPour(r *roomWork) {
 	if !w.fitSurvey(r) {
 		return
 	}
-	surface, merges := surfaceOf(r.site, r.model)
-	r.surface = surface
-	w.reportMerges(r, merges)
+	w.reportMerges(r, r.merges)
 	for i := range r.decks {
-		r.decks[i].cells = floor.CellsOf(surface, r.decks[i].region)
+		r.decks[i].cells = floor.CellsOf(r.surface, r.decks[i].region)
 	}
 	r.plan.Surface = surfaceSays(len(r.points))
 	finish, highest, ok := w.placePlane(r)
@@ -174,7 +172,11 @@ func (w *work) workDepths(r *roomWork) {
 	worksOut(r.facts, "pour.dry_area", number(depths.Dry))
 	worksOut(r.facts, "plane.fall", number(r.plan.Plane.Fall.SI))
 	worksOut(r.facts, "plane.drop", number(floor.Fall(r.plane, r.outline).Fall))
-	contours, bands := w.draw(all, r.plane, depths)
+	var contours []ContourPlan
+	var bands []BandPlan
+	if w.before == nil {
+		contours, bands = w.draw(all, r.plane, depths)
+	}
 	r.plan.Pour = &PourPlan{
 		Volume: w.of(depths.Volume, quantity.Volume), Depths: w.depths(depths), Contours: contours, Bands: bands,
 		Poured: w.of(depths.Area-depths.Dry, quantity.Area), Dry: w.of(depths.Dry, quantity.Area),
@@ -234,7 +236,7 @@ func (w *work) deckPlan(deck *deckWork) DeckPlan {
 func (w *work) figures(scope string, facts rules.Facts) []FigurePlan {
 	list := []FigurePlan{}
 	for _, result := range w.book.Compiled.Figures(scope, facts) {
-		figure := FigurePlan{Name: result.Name, State: result.State, Missing: result.Missing}
+		figure := FigurePlan{Name: result.Name, State: result.State, Missing: result.Missing, Changed: w.book.touched[result.Name]}
 		if rule := w.book.Book.Find(result.Name); rule != nil {
 			figure.Words = rule.Words
 		}

@@ -19,6 +19,8 @@ type roomWork struct {
 	passedFacts  []rules.Facts  // of the penetrations
 	model        *survey.Model  // nil without readings
 	surface      *floor.Surface // nil without readings
+	merges       []floor.Merge  // of readings at one spot
+	exact        float64        // how far off one reading may be, metres
 	plane        floor.Plane
 	volume       float64
 	hasPour      bool

@@ -162,6 +162,7 @@ type FigurePlan struct {
 	State   rules.State `json:"state"`
 	Text    string      `json:"text"`
 	Missing []string    `json:"missing"`
+	Changed []string    `json:"changed,omitempty"` // rules behind it that say something else than the shipped ones
 }
 
 // Subject is what a finding or a figure is about.
@@ -176,7 +177,8 @@ type Subject struct {
 type Finding struct {
 	rules.Outcome
 	Subject Subject      `json:"subject"`
-	At      *floor.Point `json:"at"` // where on the map, if anywhere
+	At      *floor.Point `json:"at"`                // where on the map, if anywhere
+	Changed []string     `json:"changed,omitempty"` // rules behind it that say something else than the shipped ones
 }
 
 // Question is something that a rule would like to know and nobody has said.

@@ -22,13 +22,31 @@ func (w *work) fitSurvey(r *roomWork) bool {
 	if result.State != rules.Known {
 		exact = usualReadingError
 	}
+	if before := w.sameSurvey(r, exact); before != nil {
+		r.exact, r.model, r.surface, r.merges = exact, before.model, before.surface, before.merges
+		return true
+	}
 	model, err := survey.Fit(r.points, r.heights, math.Max(exact, finestReading), survey.Options{})
 	if err != nil {
 		w.failSurvey(r, err)
 		return false
 	}
-	r.model = model
+	r.exact, r.model = exact, model
+	r.surface, r.merges = surfaceOf(r.site, model)
 	return true
+}
+
+// sameSurvey is the room as worked out before, where its walls, its readings and their error are the same.
+func (w *work) sameSurvey(r *roomWork, exact float64) *roomWork {
+	if w.before == nil {
+		return nil
+	}
+	for _, b := range w.before.rooms {
+		if b.surface != nil && b.field == r.field && b.exact == exact {
+			return b
+		}
+	}
+	return nil
 }
 
 func (w *work) failSurvey(r *roomWork, err error) {
