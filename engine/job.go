@@ -19,6 +19,8 @@ type Job struct {
 	Notes   string           `json:"notes"`
 	Start   string           `json:"start,omitempty"`  // when the whole job begins, local: 2026-05-02T08:00; empty: times count from the first day
 	Record  []PourRecord     `json:"record,omitempty"` // what happened on pour day, one a room and bay
+	Offer   *Offer           `json:"offer,omitempty"`  // what is quoted for it
+	After   *AfterPour       `json:"after,omitempty"`  // what came of it
 }
 
 // Answers holds what a person answered, by the vocabulary's word: "deck.kind": "plywood", "air.temperature": "18 °C".
@@ -45,6 +47,7 @@ type Room struct {
 	Penetrations []Penetration `json:"penetrations"`
 	Decks        []DeckArea    `json:"decks"` // the first covers whatever the others don't
 	Readings     Readings      `json:"readings"`
+	Rough        *Rough        `json:"rough,omitempty"` // what is said of a floor that nobody has read yet
 	Plane        PlaneChoice   `json:"plane"`
 	Answers      Answers       `json:"answers"`
 }
@@ -54,6 +57,7 @@ const (
 	ShapeRectangle = "rectangle" // Length × Width, one corner at the origin
 	ShapeWalk      = "walk"      // round the walls: lengths and turns, starting along x
 	ShapeCorners   = "corners"   // corners in order
+	ShapeArea      = "area"      // the area alone, drawn as a square
 )
 
 // Shape is an outline as entered. At moves a keep-out's or deck area's rectangle off the room's origin.
@@ -61,6 +65,7 @@ type Shape struct {
 	How     string `json:"how"`
 	Length  string `json:"length,omitempty"`
 	Width   string `json:"width,omitempty"`
+	Area    string `json:"area,omitempty"`
 	At      *Spot  `json:"at,omitempty"`
 	Walk    []Leg  `json:"walk,omitempty"`
 	Corners []Spot `json:"corners,omitempty"`

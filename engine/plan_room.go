@@ -26,6 +26,7 @@ type roomWork struct {
 	hasPour      bool
 	finish       float64 // thickness of what goes on top, metres
 	finishStated bool
+	rough        *roughFloor // nil where the floor was read, or nothing is said of it
 }
 
 // deckWork is one deck area in the making.
@@ -50,6 +51,8 @@ func (w *work) workRoom(room *Room, field string) *roomWork {
 	w.workDecks(r)
 	if len(r.points) > 0 {
 		w.workPour(r)
+	} else {
+		w.workRough(r)
 	}
 	w.workDoors(r)
 	w.workPenetrations(r)

@@ -13,7 +13,7 @@ func (w *work) total() {
 	for _, room := range w.rooms {
 		area += room.plan.Area.SI
 		volume += room.volume
-		ready = ready && room.hasPour
+		ready = ready && (room.hasPour || room.rough != nil)
 	}
 	waste, _ := w.book.quantity("waste_share", w.facts)
 	mass, _ := w.book.quantity("bag_mass", w.facts)
@@ -26,6 +26,9 @@ func (w *work) total() {
 	for _, room := range w.rooms {
 		if room.plan.Pour != nil {
 			room.plan.Pour.Bags = bagsFor(room.volume, yield)
+		}
+		if room.plan.Rough != nil {
+			room.plan.Rough.Bags = bagsFor(room.volume, yield)
 		}
 	}
 	count := float64(bags)

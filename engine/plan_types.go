@@ -38,6 +38,7 @@ type RoomPlan struct {
 	Surface      string            `json:"surface"` // what the surface rests on, in words; empty without readings
 	Plane        *PlanePlan        `json:"plane"`   // nil without readings
 	Pour         *PourPlan         `json:"pour"`    // nil without a plane
+	Rough        *RoughPlan        `json:"rough"`   // nil where the floor was read, or nothing is said of it
 }
 
 // ClosingPlan is how far a walk round the walls missed its start.

@@ -53,6 +53,9 @@ func (j *Job) fill() {
 	if j.Rooms == nil {
 		j.Rooms = []Room{}
 	}
+	if j.Offer != nil && j.Offer.Lines == nil {
+		j.Offer.Lines = map[string]bool{}
+	}
 	for i := range j.Rooms {
 		j.Rooms[i].fill()
 	}

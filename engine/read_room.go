@@ -82,8 +82,10 @@ func (r *reader) readShape(shape *Shape, field string, s *site) (floor.Ring, boo
 		return r.readWalk(shape, field, s)
 	case ShapeCorners:
 		return r.readCorners(shape, field)
+	case ShapeArea:
+		return r.readArea(shape, field)
 	}
-	r.fail(Problem{Code: "unknown-shape", Field: field + "/how", Given: shape.How, Message: "This way of entering an outline isn't known.", Remedy: "Use rectangle, walk or corners."})
+	r.fail(Problem{Code: "unknown-shape", Field: field + "/how", Given: shape.How, Message: "This way of entering an outline isn't known.", Remedy: "Use rectangle, walk, corners or area."})
 	return nil, false
 }
 
@@ -103,6 +105,20 @@ func (r *reader) readRectangle(shape *Shape, field string) (floor.Ring, bool) {
 		ring[i].Y += corner.Y
 	}
 	return ring, true
+}
+
+// readArea takes a room of which only the area is known as a square: of all rectangles the one with the shortest walls.
+func (r *reader) readArea(shape *Shape, field string) (floor.Ring, bool) {
+	area, ok := r.quantity(field+"/area", shape.Area, quantity.Area)
+	if !ok {
+		return nil, false
+	}
+	if !(area > 0) {
+		r.fail(Problem{Code: "not-positive", Field: field + "/area", Given: shape.Area, Message: "This area must be more than zero.", Remedy: "Give it for example as 40 m² or 430 sq ft."})
+		return nil, false
+	}
+	side := math.Sqrt(area)
+	return floor.Rectangle(side, side), true
 }
 
 func (r *reader) readWalk(shape *Shape, field string, s *site) (floor.Ring, bool) {
