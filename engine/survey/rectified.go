@@ -18,7 +18,7 @@ func bentOf(mean, deviation float64) bent {
 	}
 	t := mean / deviation
 	d := density(t)
-	b := bent{mean: mean*chance(t) + deviation*d}
+	b := bent{mean: positive(mean*chance(t) + deviation*d)} // far below zero the two cancel to their last digits
 	b.order[1] = deviation * chance(t)
 	// From the second on: deviation · He(k−2)(−t) · density, where He(k+1)(x) = x·He(k) − k·He(k−1).
 	before, now := 0.0, 1.0
