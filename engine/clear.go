@@ -11,12 +11,12 @@ import (
 
 // Remedy is one change that clears a check.
 type Remedy struct {
-	Label  string `json:"label"` // what is changed
-	From   string `json:"from"`  // as it stands; empty: not said
-	To     string `json:"to"`
-	Sort   string `json:"sort"` // decided, measured or sheet
-	Sets   []Set  `json:"sets"` // what to write into the job
-	Effect Effect `json:"effect"`
+	Label  string     `json:"label"` // what is changed
+	From   string     `json:"from"`  // as it stands; empty: not said
+	To     string     `json:"to"`
+	Sort   string     `json:"sort"` // decided, measured or sheet
+	Sets   []FieldSet `json:"sets"` // what to write into the job
+	Effect Effect     `json:"effect"`
 }
 
 // The sorts of what may be changed.
@@ -26,8 +26,8 @@ const (
 	SortSheet    = "sheet"    // what the product's bag says: another product would have to say it
 )
 
-// Set is one field of the job with what to write there.
-type Set struct {
+// FieldSet is one field of the job with what to write there.
+type FieldSet struct {
 	Field string `json:"field"` // path in the job document
 	To    string `json:"to"`
 }
@@ -90,7 +90,7 @@ func runsFor(job *Job) int {
 }
 
 // try works the job out with some fields changed; nil when the runs are used up or a field can't be read so.
-func (c *clearing) try(sets []Set) *work {
+func (c *clearing) try(sets []FieldSet) *work {
 	if c.runs <= 0 {
 		return nil
 	}
@@ -123,7 +123,7 @@ func (c *clearing) holds(after *work) bool {
 }
 
 // remedy is the change made of some sets, if it clears the check.
-func (c *clearing) remedy(l lever, to string, sets []Set) (Remedy, bool) {
+func (c *clearing) remedy(l lever, to string, sets []FieldSet) (Remedy, bool) {
 	after := c.try(sets)
 	if !c.holds(after) {
 		return Remedy{}, false

@@ -15,7 +15,7 @@ import (
 type lever struct {
 	label, from, sort string
 	options           []option
-	sets              func(typed string) []Set
+	sets              func(typed string) []FieldSet
 	unit              *quantity.Unit
 	step              float64 // of the grid of values, in the unit
 	present           float64 // SI
@@ -24,7 +24,7 @@ type lever struct {
 
 type option struct {
 	to   string
-	sets []Set
+	sets []FieldSet
 }
 
 // behind tells what a worked-out word follows from: words, and the finish plane.
@@ -110,7 +110,7 @@ func (c *clearing) wordLever(word *Word) (lever, bool) {
 	}
 	from, _ := c.job.at(field)
 	l := lever{label: strings.TrimSuffix(word.Meaning, "."), from: from, sort: sortOf(word)}
-	l.sets = func(typed string) []Set { return []Set{{field, typed}} }
+	l.sets = func(typed string) []FieldSet { return []FieldSet{{field, typed}} }
 	switch word.Type.Kind {
 	case rules.Truth:
 		for _, to := range []string{"yes", "no"} {
@@ -209,7 +209,7 @@ func (c *clearing) fieldLever(label, field, typed string, d quantity.Dimension, 
 		return nil
 	}
 	l := lever{label: label, from: typed, sort: SortDecided, present: present}
-	l.sets = func(to string) []Set { return []Set{{field, to}} }
+	l.sets = func(to string) []FieldSet { return []FieldSet{{field, to}} }
 	bare := depths
 	if d == quantity.Number {
 		bare = percents
@@ -231,16 +231,16 @@ func placings(room *Room, field string) lever {
 		how = PlaneLevel
 	}
 	l := lever{label: "Where the finish plane goes", from: how, sort: SortDecided}
-	offer := func(to string, sets ...Set) { l.options = append(l.options, option{to, sets}) }
+	offer := func(to string, sets ...FieldSet) { l.options = append(l.options, option{to, sets}) }
 	if how != PlaneLevel {
-		offer(PlaneLevel, Set{field + "/how", PlaneLevel}, Set{field + "/raise", ""})
+		offer(PlaneLevel, FieldSet{field + "/how", PlaneLevel}, FieldSet{field + "/raise", ""})
 	}
 	if how != PlaneLeastVolume {
-		offer(PlaneLeastVolume, Set{field + "/how", PlaneLeastVolume})
+		offer(PlaneLeastVolume, FieldSet{field + "/how", PlaneLeastVolume})
 	}
 	for _, door := range room.Doors {
 		if strings.TrimSpace(door.Neighbour) != "" && !(how == PlaneDoor && room.Plane.Door == door.ID) {
-			offer(PlaneDoor+": "+door.Name, Set{field + "/how", PlaneDoor}, Set{field + "/door", door.ID})
+			offer(PlaneDoor+": "+door.Name, FieldSet{field + "/how", PlaneDoor}, FieldSet{field + "/door", door.ID})
 		}
 	}
 	return l
@@ -250,9 +250,9 @@ func placings(room *Room, field string) lever {
 func exitLever(room *Room, field string) lever {
 	l := lever{label: "The way out on pour day", sort: SortDecided}
 	for i, door := range room.Doors {
-		var sets []Set
+		var sets []FieldSet
 		for j := range room.Doors {
-			sets = append(sets, Set{field + "/doors/" + strconv.Itoa(j) + "/exit", yesOrNo(i == j)})
+			sets = append(sets, FieldSet{field + "/doors/" + strconv.Itoa(j) + "/exit", yesOrNo(i == j)})
 		}
 		l.options = append(l.options, option{door.Name, sets})
 	}

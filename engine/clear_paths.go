@@ -51,7 +51,7 @@ func (j *Job) at(field string) (string, bool) {
 }
 
 // with gives a copy of the job with one field changed. False where there is no such field.
-func (j *Job) with(s Set) (*Job, bool) {
+func (j *Job) with(s FieldSet) (*Job, bool) {
 	return j.change(s.Field, func(string) string { return s.To })
 }
 

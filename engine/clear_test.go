@@ -104,7 +104,7 @@ func TestFieldsOfAJobAreWrittenIntoACopy(t *testing.T) {
 	} {
 		before, ok := job.at(field)
 		require.True(t, ok, field)
-		after, ok := job.with(Set{field, "yes"})
+		after, ok := job.with(FieldSet{field, "yes"})
 		require.True(t, ok, field)
 		now, _ := after.at(field)
 		assert.Equal(t, "yes", now, field)
@@ -112,7 +112,7 @@ func TestFieldsOfAJobAreWrittenIntoACopy(t *testing.T) {
 		assert.Equal(t, before, still, field)
 	}
 	for _, field := range []string{"", "rooms", "rooms/9/plane/raise", "rooms/x/plane/raise", "rooms/0/decks/7/answers/a", "rooms/0/plane/no", "sheets/none/values/a", "name", "rooms/0/decks/-1/answers/a"} {
-		_, ok := job.with(Set{field, "yes"})
+		_, ok := job.with(FieldSet{field, "yes"})
 		assert.False(t, ok, field)
 	}
 }

@@ -14,11 +14,12 @@ type Sheet struct {
 	Sheet engine.Sheet `json:"sheet"`
 }
 
-// Book is a rulebook kept for later jobs, as its text.
+// Book is a rulebook kept for later jobs, as its text, with the text that shipped when it was begun or last brought up to date.
 type Book struct {
 	ID    string `json:"id"`
 	Title string `json:"title"`
 	Text  string `json:"text"`
+	Base  string `json:"base"`
 }
 
 // Settings are a person's own, by name: language, units, last rulebook.

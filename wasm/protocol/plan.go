@@ -30,12 +30,15 @@ func explain(b *Bridge, e ExplainRule) (engine.Explanation, error) {
 	return explanation, nil
 }
 
-// Words is the vocabulary.
+// Words is the vocabulary, with the functions that rules may call.
 type Words struct {
-	Words []engine.WordPlan `json:"words"`
+	Words     []engine.WordPlan `json:"words"`
+	Functions []rules.Function  `json:"functions"`
 }
 
-func vocabulary(*Bridge, Nothing) (Words, error) { return Words{engine.WordList()}, nil }
+func vocabulary(*Bridge, Nothing) (Words, error) {
+	return Words{engine.WordList(), rules.Functions()}, nil
+}
 
 // BookText is a rulebook as its text.
 type BookText struct {
@@ -57,7 +60,7 @@ func checkBook(b *Bridge, t BookText) (CheckedBook, error) {
 	return CheckedBook{book.Errors, book.Compiled.Examples()}, nil
 }
 
-// rulebook compiles the book of this text (empty: the one that ships), or takes it from the last time: compiling costs more than a plan.
+// rulebook compiles the book of this text (empty: the one that ships), or takes it from the last times: compiling costs more than a plan.
 func (b *Bridge) rulebook(text string) *engine.Rulebook {
 	if text == "" {
 		if b.shipped == nil {
@@ -65,12 +68,18 @@ func (b *Bridge) rulebook(text string) *engine.Rulebook {
 		}
 		return b.shipped
 	}
-	if b.book == nil || b.bookText != text {
-		parsed, errors := rules.Parse(text)
-		b.book, b.bookText = engine.NewRulebook(parsed), text
-		b.book.Errors = append(errors, b.book.Errors...)
+	for i, known := range b.books {
+		if known.text == text {
+			b.books = append(append(b.books[:i:i], b.books[i+1:]...), known)
+			return known.book
+		}
 	}
-	return b.book
+	fresh := compiledBook{text, engine.ReadRulebook(text)}
+	b.books = append(b.books, fresh)
+	if len(b.books) > mostBooks {
+		b.books = b.books[1:]
+	}
+	return fresh.book
 }
 
 // BringReadings is a list of readings as text, and the survey that it is to join.

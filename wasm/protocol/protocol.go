@@ -47,11 +47,18 @@ type Bridge struct {
 	Keeper *kept.Keeper
 	Build  string // names the build that page and engine must share
 
-	waiting  chan func()
-	shipped  *engine.Rulebook
-	book     *engine.Rulebook // the last other one, compiled from bookText
-	bookText string
+	waiting chan func()
+	shipped *engine.Rulebook
+	books   []compiledBook // the last others, the latest last
 }
+
+type compiledBook struct {
+	text string
+	book *engine.Rulebook
+}
+
+// mostBooks is how many books are kept compiled: a person's own, and one that is being looked at.
+const mostBooks = 3
 
 // New is a bridge that is ready to answer.
 func New(keeper *kept.Keeper, build string) *Bridge {
