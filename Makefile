@@ -43,13 +43,13 @@ test-storage: chromium $(BROWSER_TEST)
 	env -i PATH="$(PATH)" HOME="$(HOME)" GOOS=js GOARCH=wasm go test -exec $(BROWSER_TEST) ./wasm/store
 
 test-browser: build tests/node_modules chromium
-	cd tests && CHROMIUM="$(CHROMIUM)" node --test browser/
+	cd tests && CHROMIUM="$(CHROMIUM)" node --test --test-timeout=300000 browser/
 
 pictures: build tests/node_modules chromium
 	cd tests && CHROMIUM="$(CHROMIUM)" node pictures.mjs
 
 contract:
-	go run ./wasm/contract > $(CONTRACT)
+	fresh=$$(mktemp); go run ./wasm/contract > $$fresh && mv $$fresh $(CONTRACT) && chmod 644 $(CONTRACT)
 
 site/node_modules: site/package-lock.json
 	cd site && npm ci --ignore-scripts --no-audit --no-fund

@@ -38,7 +38,7 @@ function sources() {
 	const files = ["go.mod", "go.sum", "site/index.html", "site/build.mjs", "site/package-lock.json"].map((file) =>
 		join(root, file),
 	);
-	return [...files, ...folders.flatMap(filesUnder)].filter((file) => !file.endsWith("_test.go"));
+	return [...files, ...folders.flatMap(filesUnder)].filter((file) => !/(_test\.go|\.test\.mjs)$/.test(file));
 }
 
 function filesUnder(folder) {

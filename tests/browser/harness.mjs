@@ -1,6 +1,6 @@
 // What every browser test stands on: a server on a free port, a Chromium with an empty profile, a page whose every complaint is collected.
 import { spawn } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { createInterface } from "node:readline";
@@ -8,6 +8,17 @@ import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
+
+/** A folder of the tests' own, removed when they end. */
+export function folder(name) {
+	const made = mkdtempSync(join(tmpdir(), `lowspot-${name}-`));
+	process.on("exit", () => rmSync(made, { recursive: true, force: true, maxRetries: 5 }));
+	return made;
+}
+
+/** The built page, copied, so that a build meanwhile doesn't change it under a running test. */
+export const dist = folder("dist");
+cpSync(join(root, "site/dist"), dist, { recursive: true });
 
 const flags = [
 	"--no-sandbox",
@@ -20,14 +31,15 @@ const flags = [
 ];
 
 /** Serves a built page. Gives its address and what ends it. */
-export async function serve(dist = join(root, "site/dist"), port = 0) {
+export async function serve(site = dist, port = 0) {
 	const program = await builtServer();
-	const server = spawn(program, ["-dir", dist, "-port", String(port)], { stdio: ["ignore", "pipe", "inherit"] });
+	const server = spawn(program, ["-dir", site, "-port", String(port)], { stdio: ["ignore", "pipe", "inherit"] });
 	const address = await new Promise((resolve, reject) => {
 		createInterface({ input: server.stdout }).on("line", (line) => resolve(line.match(/http:\S+/)[0]));
 		server.on("exit", (code) => reject(new Error(`the server ended (${code})`)));
 	});
-	const end = () => new Promise((resolve) => (server.exitCode === null ? server.on("exit", resolve).kill() : resolve()));
+	const end = () =>
+		new Promise((resolve) => (server.exitCode === null ? server.on("exit", resolve).kill() : resolve()));
 	return { address, port: Number(new URL(address).port), end };
 }
 
@@ -36,24 +48,23 @@ let server;
 /** Builds the server once a run: "go run" would leave it running when ended. */
 function builtServer() {
 	server ??= new Promise((resolve, reject) => {
-		const program = join(mkdtempSync(join(tmpdir(), "lowspot-serve-")), "serve");
+		const program = join(folder("serve"), "serve");
 		const build = spawn("go", ["build", "-o", program, "./site/serve"], { cwd: root, stdio: "inherit" });
 		build.on("exit", (code) => (code === 0 ? resolve(program) : reject(new Error("the server does not build"))));
-		process.on("exit", () => rmSync(dirname(program), { recursive: true, force: true }));
 	});
 	return server;
 }
 
-/** Opens a browser with an empty profile of its own. */
-export async function browse(options = {}) {
-	const profile = mkdtempSync(join(tmpdir(), "lowspot-profile-"));
+/** Opens a browser on a profile: an empty one unless one is given. */
+export async function browse(profile = folder("profile"), options = {}) {
 	const executablePath = process.env.CHROMIUM || "/usr/bin/chromium";
-	const context = await chromium.launchPersistentContext(profile, { executablePath, headless: true, args: flags, ...options });
-	const end = async () => {
-		await context.close();
-		rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-	};
-	return { context, end };
+	const context = await chromium.launchPersistentContext(profile, {
+		executablePath,
+		headless: true,
+		args: flags,
+		...options,
+	});
+	return { context, end: () => context.close() };
 }
 
 /** Opens a page and collects what goes wrong in it: errors, failed requests, breaches of the policy. */
@@ -61,13 +72,16 @@ export async function open(context, address) {
 	const page = await context.newPage();
 	const complaints = [];
 	await page.addInitScript(() => {
-		addEventListener("securitypolicyviolation", (event) => console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`));
+		addEventListener("securitypolicyviolation", (event) =>
+			console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`),
+		);
 	});
 	page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
 	page.on("pageerror", (error) => complaints.push(String(error)));
 	page.on("requestfailed", (request) => complaints.push(`${request.url()} ${request.failure()?.errorText}`));
 	page.on("request", (request) => {
-		if (!request.url().startsWith(new URL(address).origin) && !request.url().startsWith("blob:")) complaints.push(`asked ${request.url()}`);
+		if (!request.url().startsWith(new URL(address).origin) && !request.url().startsWith("blob:"))
+			complaints.push(`asked ${request.url()}`);
 	});
 	await page.goto(address);
 	return { page, complaints };

@@ -42,6 +42,7 @@ test("the service worker answers with the policy", async () => {
 		return Promise.all(names.map(async (name) => [name, (await fetch(name)).headers.get("Content-Security-Policy")]));
 	});
 	assert.ok(policies.length > 3);
-	for (const [name, policy] of policies) assert.match(policy ?? "", /^default-src 'none'; script-src 'self' 'wasm-unsafe-eval'/, name);
+	for (const [name, policy] of policies)
+		assert.match(policy ?? "", /^default-src 'none'; script-src 'self' 'wasm-unsafe-eval'/, name);
 	await page.close();
 });

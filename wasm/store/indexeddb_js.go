@@ -33,6 +33,9 @@ func (s *IndexedDB) Write(ctx context.Context, steps func(Writer) error) error {
 }
 
 func (s *IndexedDB) within(ctx context.Context, mode idb.TransactionMode, steps func(*transaction) error) error {
+	if ctx.Err() != nil {
+		return ctx.Err()
+	}
 	begun, err := s.begin(ctx, mode)
 	if err != nil {
 		return told(ctx, err)
@@ -41,7 +44,7 @@ func (s *IndexedDB) within(ctx context.Context, mode idb.TransactionMode, steps 
 	if err != nil {
 		return told(ctx, err)
 	}
-	if err := steps(&transaction{ctx, documents}); err != nil {
+	if err := errors.Join(steps(&transaction{ctx, documents}), ctx.Err()); err != nil {
 		_ = begun.Abort() // it may have ended by itself, which is as good
 		return told(ctx, err)
 	}

@@ -17,12 +17,16 @@ declare const BUILD: string;
 
 const link = new Link(() => new Worker(WORKER_FILE), BUILD);
 
+/** What takes long has an engine of its own, started when first wanted, so that no keystroke's plan waits behind it. */
+const slow = new Link(() => new Worker(WORKER_FILE), BUILD);
+const slowKinds: readonly Kind[] = ["study"];
+
 /** Tells what the engine is doing: loading, ready, restarted, stopped. Gives what ends the telling. */
 export const onEngine = link.on.bind(link);
 
 /** Sends a request. Throws an EngineError. */
 export function call<K extends Kind>(kind: K, body: Body<K>): Promise<Reply<K>> {
-	return link.send(kind, body) as Promise<Reply<K>>;
+	return (slowKinds.includes(kind) ? slow : link).send(kind, body) as Promise<Reply<K>>;
 }
 
 interface Lane {
