@@ -1,8 +1,11 @@
 // The page: the bar, notices, and the view that the address names.
+import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { Bench } from "./bench/Bench";
 import { call, type EngineEvent, onEngine } from "./engine/client";
 import { Bar } from "./parts/Bar";
+import { Day } from "./pour/Day";
+import { Pour } from "./pour/Pour";
 import { Start } from "./start/Start";
 import { close, job, loadVocabulary, open, redo, trouble, undo, vocabulary } from "./state/job";
 import { go, route } from "./state/route";
@@ -30,7 +33,7 @@ export function App({ update }: { update: (() => void) | null }) {
 			>
 				{t("To the content")}
 			</a>
-			<Bar />
+			{view !== "day" && <Bar />}
 			{update && (
 				<div class="notice no-print" role="status">
 					{t("A new version is ready. What you entered is kept.")}{" "}
@@ -45,7 +48,7 @@ export function App({ update }: { update: (() => void) | null }) {
 					{trouble.value}
 				</div>
 			)}
-			{view === "job" ? <JobView id={id} /> : <Start />}
+			{view in jobViews ? <JobView id={id} view={view} /> : <Start />}
 		</div>
 	);
 }
@@ -72,8 +75,11 @@ function EngineNotice({ engine }: { engine: EngineEvent }) {
 	);
 }
 
+/** The views of one job, by the address's first part. */
+const jobViews: Record<string, () => JSX.Element | null> = { job: Bench, pour: Pour, day: Day };
+
 /** Opens the job that the address names, unless it is open already. */
-function JobView({ id }: { id: string }) {
+function JobView({ id, view }: { id: string; view: string }) {
 	const [missing, setMissing] = useState("");
 	useEffect(() => {
 		if (job.value?.id === id) return;
@@ -92,7 +98,8 @@ function JobView({ id }: { id: string }) {
 			</main>
 		);
 	}
-	return job.value ? <Bench /> : <main id="main" class="start" aria-busy="true" />;
+	const View = jobViews[view] ?? Bench;
+	return job.value ? <View /> : <main id="main" class="start" aria-busy="true" />;
 }
 
 /** Undo and redo by the keys that every program uses, but not inside a text box, which has its own. */

@@ -3,6 +3,8 @@ import "../style/tokens.css";
 import "../style/page.css";
 import "../style/bench.css";
 import "../style/map.css";
+import "../style/pour.css";
+import "../style/day.css";
 import { render } from "preact";
 import { App } from "./App";
 import { registerServiceWorker } from "./sw/register";

@@ -1,7 +1,7 @@
 // The first screen: ways in, and the jobs kept in this browser.
 import { useEffect, useState } from "preact/hooks";
 import { call, isEngineError } from "../engine/client";
-import type { Entry } from "../engine/contract";
+import type { KeptEntry as Entry } from "../engine/contract";
 import { fileName, save } from "../state/files";
 import { open } from "../state/job";
 import { go } from "../state/route";

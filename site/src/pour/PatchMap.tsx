@@ -1,0 +1,100 @@
+// The patches of a pour in plan: numbered in order, coloured from first to last, and marked by what has happened to each.
+import type { BatchPlan, Dam, Outline, Point, RoomPlan } from "../engine/contract";
+import { path } from "../map/view";
+import { t } from "../words/words";
+
+/** What has happened to a patch: nothing yet, its batch is being made, it is being poured, it is down, or it was left out. */
+export type PatchState = "to-come" | "making" | "pouring" | "down" | "left-out";
+
+type PatchMapProps = {
+	room: RoomPlan;
+	outline?: Outline;
+	batches: BatchPlan[];
+	exits: Point[];
+	stateOf: (batch: number) => PatchState;
+	dams?: Dam[];
+	label: string;
+};
+
+export function PatchMap(props: PatchMapProps) {
+	const { room, batches, stateOf } = props;
+	const outline = props.outline ?? room.outline;
+	const box = frame(room.outline.outer);
+	const text = Math.max(box.width, box.height) / 26;
+	return (
+		<svg
+			class="patch-map"
+			viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}
+			style={{ aspectRatio: `${box.width} / ${box.height}` }}
+			role="img"
+			aria-label={props.label}
+		>
+			<defs>
+				<pattern id="hatch" width="120" height="120" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+					<path d="M0 0V120" class="patch-hatch" />
+				</pattern>
+				<pattern id="dots" width="110" height="110" patternUnits="userSpaceOnUse">
+					<circle cx="55" cy="55" r="18" class="patch-dot" />
+				</pattern>
+			</defs>
+			<path class="floor-ground" d={path([outline.outer, ...outline.holes], true)} fill-rule="evenodd" />
+			{batches.map((batch) => (
+				<Patch key={batch.number} batch={batch} of={batches.length} state={stateOf(batch.number)} />
+			))}
+			<path class="keep-out" d={path(room.outline.holes, true)} />
+			<path class="wall" d={path([room.outline.outer], true)} />
+			{room.doors.map((door) => (
+				<path key={door.id} class="door-line" d={path([[door.from, door.to]], false)} />
+			))}
+			{props.dams?.map((dam) => (
+				<path key={`${dam.from.x},${dam.from.y},${dam.to.x}`} class="patch-dam" d={path([[dam.from, dam.to]], false)} />
+			))}
+			{props.exits.map((exit) => (
+				<text
+					key={`${exit.x},${exit.y}`}
+					class="patch-text"
+					x={exit.x * 1000}
+					y={-exit.y * 1000 + text * 1.5}
+					font-size={text * 0.8}
+				>
+					{t("way out")}
+				</text>
+			))}
+			{batches.map((batch) => (
+				<text
+					key={batch.number}
+					class="patch-text patch-number"
+					x={batch.label.x * 1000}
+					y={-batch.label.y * 1000 + text * 0.36}
+					font-size={text}
+				>
+					{batch.number}
+				</text>
+			))}
+		</svg>
+	);
+}
+
+function frame(outer: Point[]): { x: number; y: number; width: number; height: number } {
+	const xs = outer.map((p) => p.x * 1000);
+	const ys = outer.map((p) => -p.y * 1000);
+	const margin = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)) * 0.07;
+	const [x, y] = [Math.min(...xs) - margin, Math.min(...ys) - margin];
+	return { x, y, width: Math.max(...xs) + margin - x, height: Math.max(...ys) + margin - y };
+}
+
+function Patch({ batch, of, state }: { batch: BatchPlan; of: number; state: PatchState }) {
+	const shape = path(batch.polygons, true);
+	const share = of > 1 ? (100 * (batch.number - 1)) / (of - 1) : 50;
+	return (
+		<g class={`patch patch-${state}`} data-batch={batch.number} data-state={state}>
+			<title>
+				{t("Batch {n}: {area}, {volume}", { n: batch.number, area: batch.area.text, volume: batch.volume.text })}
+			</title>
+			<path class="patch-fill" style={{ "--share": `${share}%` }} d={shape} fill-rule="evenodd" />
+			{state === "making" && <path fill="url(#dots)" d={shape} fill-rule="evenodd" />}
+			{state === "pouring" && <path fill="url(#hatch)" d={shape} fill-rule="evenodd" />}
+			{state === "left-out" && <path fill="url(#hatch)" d={shape} fill-rule="evenodd" />}
+		</g>
+	);
+}

@@ -1,0 +1,203 @@
+// The pour of a job on one page: patches, clock, batches, mix, bays, and the run sheet, to look at and to print.
+import { useEffect, useState } from "preact/hooks";
+import { call } from "../engine/client";
+import type { ClockPlan, Finding, PourBays } from "../engine/contract";
+import { Weight } from "../parts/marks";
+import { job } from "../state/job";
+import { t } from "../words/words";
+import { Batches } from "./Batches";
+import { MixPanel } from "./MixPanel";
+import { PatchMap } from "./PatchMap";
+import { Play } from "./Play";
+import { RecordSheet } from "./RecordSheet";
+import { RunSheet } from "./RunSheet";
+import { Timeline } from "./Timeline";
+import { pourDay, type Shown, shownRoom, useWorkedPour, working } from "./worked";
+
+export function Pour() {
+	const day = useWorkedPour();
+	const [index, setIndex] = useState(0);
+	const current = job.value;
+	if (!current) return null;
+	const shown = shownRoom(index);
+	return (
+		<main class="pour" id="main" aria-busy={working.value}>
+			<div class="row pour-head no-print">
+				<a class="button" href={`#/job/${encodeURIComponent(current.id)}`}>
+					{t("Back to the floor")}
+				</a>
+				{day && day.rooms.length > 1 && (
+					<div class="pick" role="group" aria-label={t("Rooms")}>
+						{day.rooms.map((room, i) => (
+							<button type="button" key={room.id} aria-pressed={i === index} onClick={() => setIndex(i)}>
+								{room.name || t("Room {n}", { n: i + 1 })}
+							</button>
+						))}
+					</div>
+				)}
+				<a class="button button-main" href={`#/day/${encodeURIComponent(current.id)}`}>
+					{t("Pour day on this phone")}
+				</a>
+			</div>
+			<h1>{t("The pour: {name}", { name: current.name || t("no name yet") })}</h1>
+			{day?.problems.map((problem) => (
+				<p class="field-error" role="alert" key={problem.field + problem.message}>
+					{problem.message} {problem.remedy}
+				</p>
+			))}
+			{day && !shown && <p>{t("Nothing can be poured yet.")}</p>}
+			{shown && <RoomView key={shown.pour.id} shown={shown} />}
+			{day && (
+				<>
+					<MixPanel day={day} />
+					<RunSheet day={day} />
+				</>
+			)}
+			{shown && <RecordSheet shown={shown} />}
+		</main>
+	);
+}
+
+function RoomView({ shown }: { shown: Shown }) {
+	const { pour, room } = shown;
+	const [at, setAt] = useState(Number.POSITIVE_INFINITY);
+	if (pour.why) return <p class="pour-why">{pour.why}</p>;
+	const clock = pour.clock;
+	const moment = Math.min(at, clock?.timeline.finish ?? 0);
+	return (
+		<>
+			{clock && <Verdict shown={shown} clock={clock} />}
+			<div class="pour-floor">
+				{clock && (
+					<Play room={room} batches={pour.batches} exits={pour.exits} plan={clock} at={moment} onMove={setAt} />
+				)}
+				<Batches batches={pour.batches} clock={clock} />
+			</div>
+			{clock && (
+				<section aria-labelledby="who">
+					<h2 id="who">{t("Who does what when")}</h2>
+					<Timeline plan={clock} at={moment} />
+				</section>
+			)}
+		</>
+	);
+}
+
+function Verdict({ shown, clock }: { shown: Shown; clock: ClockPlan }) {
+	const day = pourDay.value;
+	const fewest = shown.pour.fewest;
+	const findings = (day?.findings ?? []).filter(
+		(finding) => finding.subject.room === shown.pour.id && finding.state === "broken",
+	);
+	return (
+		<section class="pour-verdict" aria-label={t("How the pour comes out")}>
+			<dl class="pour-figures">
+				<Figure label={t("Crew")} value={clock.says} />
+				<Figure
+					label={t("Batches")}
+					value={t("{n}, {bags} bags", { n: shown.pour.batches.length, bags: shown.pour.bags })}
+				/>
+				<Figure label={t("Lasts")} value={clock.lasts.text} />
+				<Figure
+					label={t("Longest wait of an edge")}
+					value={t("{wait} of {edge}", { wait: clock.longestWait.text, edge: day?.setting.wetEdge.text ?? "" })}
+				/>
+				<Figure
+					label={t("Oldest batch when spread")}
+					value={t("{age} of {flow}", { age: clock.oldestBatch.text, flow: day?.setting.flow.text ?? "" })}
+				/>
+			</dl>
+			{findings.length === 0 && <Weight weight="kept" />}
+			{findings.map((finding) => (
+				<Broken key={finding.rule} finding={finding} />
+			))}
+			{fewest &&
+				(fewest.timeline.kept ? (
+					<p>
+						{t("The fewest that keep every edge: {crew}. It lasts {lasts}, and an edge waits {wait} at the most.", {
+							crew: fewest.says,
+							lasts: fewest.lasts.text,
+							wait: fewest.longestWait.text,
+						})}
+					</p>
+				) : (
+					<p>{t("No crew of up to six people, three mixers and eight buckets keeps every edge in one pour.")}</p>
+				))}
+			{!clock.timeline.kept && <Bays shown={shown} />}
+			<p class="small soft">{day?.setting.says}</p>
+		</section>
+	);
+}
+
+function Figure({ label, value }: { label: string; value: string }) {
+	return (
+		<div>
+			<dt>{label}</dt>
+			<dd>{value}</dd>
+		</div>
+	);
+}
+
+function Broken({ finding }: { finding: Finding }) {
+	return (
+		<article class="finding" data-rule={finding.rule} data-state={finding.state}>
+			<Weight weight={finding.weight} />
+			<p>{finding.says}</p>
+			<p class="remedy">{finding.remedy}</p>
+		</article>
+	);
+}
+
+/** The floor in bays, worked out when it is asked for. */
+function Bays({ shown }: { shown: Shown }) {
+	const [bays, setBays] = useState<PourBays | null>(null);
+	const [busy, setBusy] = useState(false);
+	const day = pourDay.value;
+	useEffect(() => setBays(null), [day]);
+	const ask = async () => {
+		if (!job.value) return;
+		setBusy(true);
+		try {
+			setBays(await call("pour.bays", { job: job.value, room: shown.pour.id }));
+		} finally {
+			setBusy(false);
+		}
+	};
+	return (
+		<div class="bays">
+			<button type="button" class="no-print" onClick={ask} disabled={busy}>
+				{busy ? t("Working it out…") : t("Plan it in bays with this crew")}
+			</button>
+			{bays?.why && <p>{bays.why}</p>}
+			<ol class="bays-list">
+				{bays?.bays.map((bay, i) => (
+					<li key={i} class="card">
+						<h3>{t("Bay {n}", { n: i + 1 })}</h3>
+						<PatchMap
+							room={shown.room}
+							outline={bay.outline}
+							batches={bay.batches}
+							exits={[]}
+							dams={bay.dams}
+							stateOf={() => "down"}
+							label={t("Bay {n} with {dams} dams", { n: i + 1, dams: bay.dams.length })}
+						/>
+						<p class="small">
+							{t("{area}, {bags} bags, {lasts}; an edge waits {wait}.", {
+								area: bay.area.text,
+								bags: bay.bags,
+								lasts: bay.clock.lasts.text,
+								wait: bay.clock.longestWait.text,
+							})}{" "}
+							{bay.dams.length > 0 &&
+								t("Set {n} dams first, {length} in all.", {
+									n: bay.dams.length,
+									length: `${bay.dams.reduce((sum, dam) => sum + dam.length, 0).toFixed(2)} m`,
+								})}
+						</p>
+					</li>
+				))}
+			</ol>
+		</div>
+	);
+}

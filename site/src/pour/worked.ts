@@ -1,0 +1,55 @@
+// The pour of the open job, worked out only while it is shown. What was tapped on pour day changes nothing in it.
+import { signal } from "@preact/signals";
+import { useEffect, useRef } from "preact/hooks";
+import { callLatest } from "../engine/client";
+import type { BatchPlan, Job, PourDay, RoomPlan, RoomPour } from "../engine/contract";
+import { job, plan, trouble } from "../state/job";
+
+export const pourDay = signal<PourDay | null>(null);
+export const working = signal(false);
+
+/** Keeps the pour of the open job worked out as long as the caller is shown. */
+export function useWorkedPour(): PourDay | null {
+	const current = job.value;
+	const last = useRef("");
+	useEffect(() => {
+		if (!current) return;
+		const key = JSON.stringify({ ...current, record: undefined });
+		if (key === last.current) return;
+		last.current = key;
+		void work(current);
+	}, [current]);
+	useEffect(
+		() => () => {
+			pourDay.value = null;
+		},
+		[],
+	);
+	return pourDay.value;
+}
+
+async function work(current: Job): Promise<void> {
+	working.value = true;
+	try {
+		const worked = await callLatest("pour", { job: current });
+		if (worked) pourDay.value = worked;
+	} catch (error) {
+		trouble.value = (error as Error).message;
+	} finally {
+		working.value = false;
+	}
+}
+
+/** A room of the pour with what is drawn of it. */
+export type Shown = { pour: RoomPour; room: RoomPlan };
+
+export function shownRoom(index: number): Shown | undefined {
+	const pour = pourDay.value?.rooms[index];
+	const room = plan.value?.rooms.find((one) => one.id === pour?.id);
+	return pour && room ? { pour, room } : undefined;
+}
+
+/** The water of a batch as a person measures it. */
+export function waterSays(batch: BatchPlan): string {
+	return batch.note ? `${batch.water.text}. ${batch.note}` : batch.water.text;
+}
