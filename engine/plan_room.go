@@ -44,6 +44,7 @@ func (w *work) workRoom(room *Room, field string) *roomWork {
 	w.readAnswers(room.Answers, ScopeRoom, field+"/answers", rules.FromTyped, r.facts)
 	site, ok := w.readRoom(room, field)
 	if !ok {
+		r.plan.Sketch = some(site.path)
 		return r
 	}
 	r.site = site
@@ -62,7 +63,7 @@ func (w *work) workRoom(room *Room, field string) *roomWork {
 func emptyRoom(room *Room) RoomPlan {
 	return RoomPlan{
 		ID: room.ID, Name: room.Name, Outline: floor.Outline{Outer: floor.Ring{}, Holes: []floor.Ring{}}, Walls: []Amount{}, Doors: []DoorPlan{},
-		Penetrations: []PenetrationPlan{}, Decks: []DeckPlan{}, Readings: []ReadingPlan{},
+		Penetrations: []PenetrationPlan{}, Decks: []DeckPlan{}, Readings: []ReadingPlan{}, Sketch: []floor.Point{},
 	}
 }
 

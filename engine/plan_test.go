@@ -199,6 +199,22 @@ func TestAKeepOutNearlyAgainstTheWallLeavesNoStripOfFloorBehindIt(t *testing.T) 
 	assert.InDelta(t, 12-0.705*1.695, plan.Totals.Area.SI, 1e-9, "the bath reaches both walls")
 }
 
+func TestAnOutlineThatCannotBeIsShownWithTheSpotWhereItGoesWrong(t *testing.T) {
+	job := DemoJob("demo")
+	job.Rooms[0].Outline.Walk[0].Length = "6.20 m"
+	plan := MakePlan(job, book)
+	require.Equal(t, "does-not-close", plan.Problems[0].Code)
+	require.Len(t, plan.Rooms[0].Sketch, 7, "six walls and where they ended")
+	assert.Equal(t, plan.Rooms[0].Sketch[6], *plan.Problems[0].At)
+
+	job.Rooms[0].Outline = Shape{How: ShapeCorners, Corners: []Spot{{"0 m", "0 m"}, {"4 m", "3 m"}, {"4 m", "0 m"}, {"0 m", "3 m"}}}
+	plan = MakePlan(job, book)
+	require.Equal(t, "crosses-itself", plan.Problems[0].Code)
+	assert.InDelta(t, 2, plan.Problems[0].At.X, 1e-9)
+	assert.InDelta(t, 1.5, plan.Problems[0].At.Y, 1e-9)
+	assert.Len(t, plan.Rooms[0].Sketch, 5)
+}
+
 func TestThinkingOverTheDeckChangesTheLeastDepth(t *testing.T) {
 	job := square(0)
 	job.Rooms[0].Decks[0].Answers["deck.kind"] = "plywood"

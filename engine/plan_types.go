@@ -27,7 +27,8 @@ type RoomPlan struct {
 	Name         string            `json:"name"`
 	Drawn        bool              `json:"drawn"` // the outline could be read
 	Outline      floor.Outline     `json:"outline"`
-	Walls        []Amount          `json:"walls"` // wall i runs from corner i to the next
+	Sketch       []floor.Point     `json:"sketch"` // the path of an outline that can't be, to show where it goes wrong
+	Walls        []Amount          `json:"walls"`  // wall i runs from corner i to the next
 	Closing      *ClosingPlan      `json:"closing"`
 	Area         Amount            `json:"area"`
 	Perimeter    Amount            `json:"perimeter"`

@@ -21,6 +21,7 @@ type site struct {
 	room         *Room
 	field        string // path of the room in the job document
 	outline      floor.Outline
+	path         []floor.Point // of an outline that can't be
 	closing      *floor.Closing
 	decks        []deckSite
 	doors        []doorSite
@@ -54,19 +55,20 @@ type penetrationSite struct {
 	hasTop      bool
 }
 
-// readRoom reads a room's geometry. It reports false where the outline can't be read: nothing can be drawn then.
+// readRoom reads a room's geometry. It reports false where the outline can't be: all that there is then is its path, to show where it goes wrong.
 func (r *reader) readRoom(room *Room, field string) (*site, bool) {
 	s := &site{room: room, field: field}
 	ring, ok := r.readShape(&room.Outline, field+"/outline", s)
 	if !ok {
-		return nil, false
+		return s, false
 	}
 	s.outline.Outer = ring
-	r.readKeepOuts(s)
 	if err := s.outline.Check(); err != nil {
 		r.failShape(field+"/outline", err)
-		return nil, false
+		s.path = append(append([]floor.Point{}, ring...), ring[0])
+		return s, false
 	}
+	r.readKeepOuts(s)
 	r.readReadings(s)
 	r.readDoors(s)
 	r.readPenetrations(s)
@@ -139,6 +141,9 @@ func (r *reader) readWalk(shape *Shape, field string, s *site) (floor.Ring, bool
 	}
 	if err != nil {
 		r.failShape(field+"/walk", err)
+		if s != nil {
+			s.path = floor.WalkPath(legs)
+		}
 		return nil, false
 	}
 	return ring, true

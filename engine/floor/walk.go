@@ -48,6 +48,16 @@ func WalkRound(legs []Leg) (Ring, Closing, error) {
 	return ring, closing, nil
 }
 
+// WalkPath is the walk as it was measured, before any error is shared out: it starts at the origin and ends where the walk ended.
+func WalkPath(legs []Leg) []Point {
+	path := []Point{{}}
+	for _, step := range stepsOf(legs) {
+		last := path[len(path)-1]
+		path = append(path, Point{last.X + step.X, last.Y + step.Y})
+	}
+	return path
+}
+
 // stepsOf are the legs as they run in plan.
 func stepsOf(legs []Leg) []Point {
 	steps, heading := make([]Point, len(legs)), Point{1, 0}

@@ -56,7 +56,7 @@ function builtServer() {
 }
 
 /** Opens a browser on a profile: an empty one unless one is given. */
-export async function browse(profile = folder("profile"), options = {}) {
+export async function browse(options = {}, profile = folder("profile")) {
 	const executablePath = process.env.CHROMIUM || "/usr/bin/chromium";
 	const context = await chromium.launchPersistentContext(profile, {
 		executablePath,

@@ -22,7 +22,7 @@ async function emptyPage(browser) {
 
 /** Runs steps with an engine in a browser on the profile. */
 async function withEngine(profile, steps) {
-	const browser = await browse(profile);
+	const browser = await browse({}, profile);
 	try {
 		const page = await emptyPage(browser);
 		return await steps(await startEngine(page), page, browser);
@@ -93,7 +93,7 @@ test("no acknowledged edit is lost when the engine is ended in the middle of kee
 test("no acknowledged edit is lost when the browser is killed", async () => {
 	const profile = folder("profile");
 	for (let round = 0; round < 3; round++) {
-		const browser = await browse(profile);
+		const browser = await browse({}, profile);
 		const engine = await startEngine(await emptyPage(browser));
 		await engine.have("jobs.keep", { job: job("a", `round ${round}`) });
 		killBrowser(profile);
