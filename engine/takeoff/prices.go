@@ -15,6 +15,7 @@ type Price struct {
 	Price Money  `json:"price"`
 	Class string `json:"class"`
 	Code  string `json:"code"`
+	Cost  Money  `json:"cost"` // what the shop pays; zero where the list doesn't say
 }
 
 // The limits of a price list.
@@ -34,7 +35,7 @@ type BadRow struct {
 }
 
 // ReadPrices reads a price list from CSV, the bytes as spreadsheet programs write them: columns apart by comma, semicolon or tab, named in the first row in any order
-// or, without names, item, pack, price, tax class, stock code. Rows that can't be read are named, the others kept.
+// or, without names, item, pack, price, tax class, stock code, cost. Rows that can't be read are named, the others kept.
 func ReadPrices(text string, c Currency) (prices []Price, bad []BadRow) {
 	if len(text) > MostPriceBytes {
 		return nil, []BadRow{{Message: "The price list has more than 8 MB.", Remedy: "Save only the rows that this shop sells."}}
@@ -73,10 +74,11 @@ const (
 	columnPrice
 	columnClass
 	columnCode
+	columnCost
 	columnCount
 )
 
-var plainPrices = [columnCount]int{0, 1, 2, 3, 4}
+var plainPrices = [columnCount]int{0, 1, 2, 3, 4, 5}
 
 // columnNames are the ways to name each column, in lower case; the first one is how it is written.
 var columnNames = [columnCount][]string{
@@ -85,6 +87,7 @@ var columnNames = [columnCount][]string{
 	{"price", "unit price", "net price", "gross price"},
 	{"tax class", "tax", "vat", "class"},
 	{"stock code", "code", "sku", "item number", "article number"},
+	{"cost", "cost price", "purchase price"},
 }
 
 func (r *priceReader) read(row table.Row) {
@@ -109,7 +112,7 @@ func (r *priceReader) read(row table.Row) {
 
 // takeNames reports whether the row names at least the item's and the price's column.
 func (r *priceReader) takeNames(fields []string) bool {
-	columns := [columnCount]int{-1, -1, -1, -1, -1}
+	columns := [columnCount]int{-1, -1, -1, -1, -1, -1}
 	for at, field := range fields {
 		for column, names := range columnNames {
 			for _, name := range names {
@@ -146,17 +149,39 @@ func (r *priceReader) price(fields []string) (Price, *Error) {
 	if amount < 0 {
 		return Price{}, refuse("price", given[columnPrice], "A price can't be below zero.", "Give a reduction as the customer's discount.")
 	}
-	return Price{Item: given[columnItem], Pack: given[columnPack], Price: amount, Class: given[columnClass], Code: given[columnCode]}, nil
+	cost, err := r.cost(given[columnCost])
+	if err != nil {
+		return Price{}, err.(*Error)
+	}
+	return Price{Item: given[columnItem], Pack: given[columnPack], Price: amount, Class: given[columnClass], Code: given[columnCode], Cost: cost}, nil
+}
+
+func (r *priceReader) cost(text string) (Money, error) {
+	if strings.TrimSpace(text) == "" {
+		return 0, nil
+	}
+	cost, err := r.currency.Read(text)
+	if err == nil && cost < 0 {
+		return 0, refuse("cost", text, "A cost can't be below zero.", "Leave it empty where it isn't known.")
+	}
+	return cost, err
 }
 
 // WritePrices writes a price list as CSV that reads back as it was, here and in a spreadsheet program.
 func WritePrices(prices []Price, c Currency) string {
-	rows := [][]string{{}}
-	for _, names := range columnNames {
+	rows, costs := [][]string{{}}, false
+	for _, names := range columnNames[:columnCost] {
 		rows[0] = append(rows[0], names[0])
 	}
 	for _, p := range prices {
 		rows = append(rows, []string{p.Item, p.Pack, c.Write(p.Price), p.Class, p.Code})
+		costs = costs || p.Cost != 0
+	}
+	if costs {
+		rows[0] = append(rows[0], columnNames[columnCost][0])
+		for i, p := range prices {
+			rows[i+1] = append(rows[i+1], c.Write(p.Cost))
+		}
 	}
 	return WriteCSV(rows)
 }

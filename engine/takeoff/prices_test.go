@@ -11,7 +11,7 @@ import (
 	. "lowspot/engine/takeoff"
 )
 
-var stock = []Price{{"Leveller, fine", "25 kg", 1849, "standard", "0012"}, {`Strip 3/8"`, "25 m", 990, "standard", "S-8"}, {"Primer", "5 L", 123450, "", ""}}
+var stock = []Price{{"Leveller, fine", "25 kg", 1849, "standard", "0012", 0}, {`Strip 3/8"`, "25 m", 990, "standard", "S-8", 0}, {"Primer", "5 L", 123450, "", "", 0}}
 
 func TestAPriceListReadsHoweverItWasSaved(t *testing.T) {
 	for name, text := range map[string]string{
@@ -31,6 +31,18 @@ func TestAPriceListInTheOldEncodingKeepsItsLetters(t *testing.T) {
 	prices, bad := ReadPrices("item;price\r\nSp\xE4tzle \xBD \x80;12,50\r\n", euro)
 	assert.Empty(t, bad)
 	assert.Equal(t, []Price{{Item: "Spätzle ½ €", Price: 1250}}, prices)
+}
+
+func TestWhatTheShopPaysIsReadAndWrittenWhereTheListSaysIt(t *testing.T) {
+	prices, bad := ReadPrices("item;pack;price;cost\nLeveller;25 kg;18,49;12,10\nPrimer;5 L;34,90;\n", euro)
+	assert.Empty(t, bad)
+	assert.Equal(t, []Price{{Item: "Leveller", Pack: "25 kg", Price: 1849, Cost: 1210}, {Item: "Primer", Pack: "5 L", Price: 3490}}, prices)
+	back, bad := ReadPrices(WritePrices(prices, euro), euro)
+	assert.Empty(t, bad)
+	assert.Equal(t, prices, back)
+	_, bad = ReadPrices("item;price;cost\nFoam;1;-2\n", euro)
+	require.Len(t, bad, 1)
+	assert.Equal(t, "A cost can't be below zero.", bad[0].Message)
 }
 
 func TestARowThatCantBeReadIsNamedAndTheOthersKept(t *testing.T) {
@@ -54,7 +66,7 @@ func TestAPriceListBeyondTheLimitSaysSo(t *testing.T) {
 }
 
 func TestWhatASpreadsheetWouldTakeForAFormulaIsGuarded(t *testing.T) {
-	odd := []Price{{"=1+1", "@x", 1, "-a", "'+b"}, {"-5", "  spaced  ", 1, "a;b", "two\nlines"}}
+	odd := []Price{{"=1+1", "@x", 1, "-a", "'+b", 0}, {"-5", "  spaced  ", 1, "a;b", "two\nlines", 0}}
 	text := WritePrices(odd, euro)
 	assert.Equal(t, "\uFEFFitem,pack,price,tax class,stock code\r\n'=1+1,'@x,0.01,'-a,''+b\r\n-5,\"  spaced  \",0.01,\"a;b\",\"two\nlines\"\r\n", text)
 	back, bad := ReadPrices(text, euro)

@@ -1,7 +1,7 @@
 // Package kept is what the browser keeps for a person: jobs with their revisions, sheets, rulebooks and settings. It knows how a document is
 // wrapped, listed, brought up from older formats, written to a file and read back, and leaves the keeping of bytes to a store.
 //
-// Keys: "job/ID", "revision/ID/000001", "list/00" to "list/3f" (what the list of jobs shows), "sheet/ID", "book/ID", "settings/all".
+// Keys: "job/ID", "revision/ID/000001", "list/00" to "list/3f" (what the list of jobs shows), "sheet/ID", "book/ID", "settings/all", "shop/shop".
 package kept
 
 import (

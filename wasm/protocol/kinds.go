@@ -27,8 +27,6 @@ var kinds = []kind{
 	worked("hello", hello),
 	worked("plan", plan),
 	worked("study", study),
-	worked("guide", guide),
-	worked("field-sheet", fieldSheet),
 	worked("explain", explain),
 	worked("pour", pourDay),
 	worked("pour.bays", pourBays),
@@ -50,6 +48,13 @@ var kinds = []kind{
 	worked("readings.read", readReadings),
 	worked("quantity.read", readQuantity),
 	worked("quantity.write", writeQuantity),
+	worked("takeoff", takeOff),
+	worked("takeoff.csv", takeOffFile),
+	worked("prices.read", readPrices),
+	worked("prices.write", writePrices),
+	worked("prices.set", setPrice),
+	worked("after", after),
+	worked("jobs.read", readJobText),
 	worked("jobs.new", newJob),
 	worked("jobs.demo", demoJob),
 
@@ -73,6 +78,10 @@ var kinds = []kind{
 	stored("books.open", openBook),
 	stored("books.keep", keepBook),
 	stored("books.delete", deleteBook),
+
+	stored("shop.open", openShop),
+	stored("shop.keep", keepShop),
+	stored("past", past),
 
 	stored("settings.open", openSettings),
 	stored("settings.keep", keepSettings),

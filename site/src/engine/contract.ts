@@ -28,6 +28,13 @@ export interface Contract {
 	"readings.read": { body: BringReadings; reply: Brought };
 	"quantity.read": { body: TypedQuantity; reply: ReadAmount };
 	"quantity.write": { body: WantedText; reply: WrittenAmount };
+	"takeoff": { body: PriceJob; reply: TakeOff };
+	"takeoff.csv": { body: PriceJob; reply: FileText };
+	"prices.read": { body: PriceText; reply: PriceList };
+	"prices.write": { body: ShopBody; reply: FileText };
+	"prices.set": { body: TypedPrice; reply: ShopBody };
+	"after": { body: PlanJob; reply: AfterPlan };
+	"jobs.read": { body: FileText; reply: MadeJob };
 	"jobs.new": { body: WantedJob; reply: MadeJob };
 	"jobs.demo": { body: Nothing; reply: MadeJob };
 	"jobs.list": { body: Nothing; reply: JobList };
@@ -48,6 +55,9 @@ export interface Contract {
 	"books.open": { body: Named; reply: Book };
 	"books.keep": { body: Book; reply: KeptAt };
 	"books.delete": { body: Named; reply: Nothing };
+	"shop.open": { body: Nothing; reply: ShopBody };
+	"shop.keep": { body: ShopBody; reply: KeptAt };
+	"past": { body: PastWanted; reply: Past };
 	"settings.open": { body: Nothing; reply: SettingsText };
 	"settings.keep": { body: SettingsText; reply: Nothing };
 }
@@ -328,6 +338,8 @@ export interface RoomPlan {
 	/** the outline could be read */
 	drawn: boolean;
 	outline: Outline;
+	/** the path of an outline that can't be, to show where it goes wrong */
+	sketch: Point[];
 	/** wall i runs from corner i to the next */
 	walls: Amount[];
 	closing: ClosingPlan | null;
@@ -1663,14 +1675,233 @@ export interface WrittenAmount {
 	text: string;
 }
 
-/** WantedJob says in which units a new job is to be. */
-export interface WantedJob {
-	units: System;
+/** PriceJob is a job to be taken off and priced by a shop; without one nothing is priced. */
+export interface PriceJob {
+	job: Job;
+	book?: string;
+	shop?: Shop;
+}
+
+/** Shop is how somebody prices: the price list, tax, delivery, and what is printed round a quote. */
+export interface Shop {
+	name: string;
+	address: string;
+	terms: string;
+	/** how long a quote holds: "30 d" */
+	valid: string;
+	/** number of the next quote */
+	next: number;
+	currency: string;
+	/** of the currency's smallest unit */
+	digits: number;
+	inclusive: boolean;
+	/** of tax: by line or by sum */
+	rounding: string;
+	classes: ShopClass[];
+	/** price of one delivery */
+	delivery: string;
+	deliveryClass: string;
+	/** price of an hour's work */
+	hour: string;
+	hourClass: string;
+	prices: Price[];
+}
+
+/** ShopClass is a tax class with its rate as typed. */
+export interface ShopClass {
+	name: string;
+	rate: string;
+}
+
+/** Price is one row of a price list. Pack is as typed ("25 kg", "5 L"); an item may have several rows, one a pack. */
+export interface Price {
+	item: string;
+	pack: string;
+	price: Money;
+	class: string;
+	code: string;
+	/** what the shop pays; zero where the list doesn't say */
+	cost: Money;
+}
+
+/** Money is an amount in a currency's smallest unit: 1250 is 12.50 in a currency of two digits. */
+export type Money = number;
+
+/** TakeOff is everything to buy for a job, with what it comes to. */
+export interface TakeOff {
+	units: string;
+	/** every room has a depth */
+	ready: boolean;
+	problems: Problem[];
+	lines: TakeOffLine[];
+	/** nil until every room has a depth */
+	bags: BagsStudy | null;
+	survey: SurveySaves | null;
+	/** of all that is quoted */
+	mass: Amount;
+	hand: Journeys;
+	vehicle: Journeys;
+	labour: LabourPlan | null;
+	bill: BillPlan | null;
+	/** the quote holds until this day; empty where that isn't known */
+	until: string;
+}
+
+/** TakeOffLine is one thing to buy in whole packs. */
+export interface TakeOffLine {
+	key: string;
+	group: string;
+	item: string;
+	need: Amount;
+	/** what one pack holds */
+	pack: Amount;
+	packName: string;
+	packs: number;
+	leftover: Amount;
+	mass: Amount;
+	because: Reason[];
+	/** how long it may stand in the shop; nil where that doesn't matter */
+	keeps: Amount | null;
+	quoted: boolean;
+	/** nil where the price list has none */
+	price: LinePrice | null;
+}
+
+/** Reason is one step of a quantity: what is said, and the rule that says so, if one does. */
+export interface Reason {
+	says: string;
+	rule: string;
+	source: string;
+}
+
+/** LinePrice is a line priced. Margin is for the desk alone. */
+export interface LinePrice {
+	item: string;
+	code: string;
+	each: string;
+	/** before the discount */
+	amount: string;
+	/** empty where the price list has no cost */
+	margin: string;
+}
+
+/** SurveySaves is what one quick survey would spare on a floor that nobody has read: bags to buy now, and once it is read. */
+export interface SurveySaves {
+	/** of the mean depth now, one standard deviation */
+	doubt: Amount;
+	/** once it is read */
+	after: Amount;
+	buy: number;
+	/** bags to buy then, if the mean depth comes out as said */
+	surely: number;
+	fewer: number;
+	/** at the price list's price; empty without one */
+	saves: string;
+	readings: number;
+}
+
+/** Journeys is how often one goes. Says tells why where it can't be worked out. */
+export interface Journeys {
+	count: number;
+	capacity: Amount;
+	says: string;
+}
+
+/** LabourPlan is hands' hours. */
+export interface LabourPlan {
+	hours: Amount;
+	steps: Reason[];
+}
+
+/** BillPlan is what it comes to, as text in the shop's currency. */
+export interface BillPlan {
+	currency: string;
+	inclusive: boolean;
+	discount: string;
+	/** of the discount; empty for none */
+	rate: string;
+	delivery: string;
+	labour: string;
+	net: string;
+	taxes: BillTax[];
+	tax: string;
+	total: string;
+	/** of the lines whose cost is known, before tax; for the desk alone */
+	margin: string;
+	/** items that the price list lacks */
+	unpriced: string[];
+	/** the total in the currency's smallest unit */
+	amount: number;
+}
+
+/** BillTax is one tax class of a bill. */
+export interface BillTax {
+	name: string;
+	rate: string;
+	net: string;
+	tax: string;
+}
+
+/** PriceText is a price list as text, for a shop. */
+export interface PriceText {
+	text: string;
+	shop: Shop;
+}
+
+/** PriceList is a price list read, with the rows that can't be. */
+export interface PriceList {
+	prices: Price[];
+	bad: BadRow[];
+}
+
+/** BadRow is a row that couldn't be read. Line counts from 1; zero is the text as a whole. */
+export interface BadRow {
+	line: number;
+	given: string;
+	message: string;
+	remedy: string;
+}
+
+/** ShopBody is a shop. */
+export interface ShopBody {
+	shop: Shop;
+}
+
+/** TypedPrice is a price as typed beside an item in a pack. */
+export interface TypedPrice {
+	shop: Shop;
+	item: string;
+	pack: string;
+	price: string;
+}
+
+/** AfterPlan is one job's outcome. Amounts that nobody gave are nil. */
+export interface AfterPlan {
+	/** bags that the take-off asked for */
+	planned: number;
+	/** bags */
+	used: Amount | null;
+	left: Amount | null;
+	/** mean depth as planned */
+	meant: Amount | null;
+	/** as measured */
+	depth: Amount | null;
+	/** that was poured: area by the measured depth, or else as planned */
+	volume: Amount | null;
+	/** that volume over the bags used: what a bag fills, waste and all */
+	perBag: Amount | null;
+	says: string;
+	problems: Problem[];
 }
 
 /** MadeJob is a job that is kept nowhere yet. */
 export interface MadeJob {
 	job: Job;
+}
+
+/** WantedJob says in which units a new job is to be. */
+export interface WantedJob {
+	units: System;
 }
 
 /** JobList is the list of jobs, last kept first. */
@@ -1777,6 +2008,26 @@ export interface Book {
 	title: string;
 	text: string;
 	base: string;
+}
+
+/** PastWanted says in which units past jobs are added up, and by which rulebook. */
+export interface PastWanted {
+	units: System;
+	book?: string;
+}
+
+/** Past is what a person's bags filled over all jobs whose bags were counted. */
+export interface Past {
+	jobs: number;
+	bags: number;
+	volume: Amount;
+	/** waste and all */
+	perBag: Amount;
+	/** share by which more was used than the sheets' yields ask */
+	waste: string;
+	/** what to state as the bag's yield, so that with the rulebook's waste it comes out as it did */
+	yield: string;
+	says: string;
 }
 
 /** SettingsText is a person's settings by name. */

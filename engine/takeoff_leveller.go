@@ -1,0 +1,92 @@
+package engine
+
+import (
+	"strconv"
+
+	"lowspot/engine/quantity"
+	"lowspot/engine/takeoff"
+)
+
+// leveller counts bags at the confidence chosen, and the aggregate that goes with them where the pour is too deep without.
+func (t *buying) leveller() {
+	if t.doubt == nil || t.yield <= 0 {
+		return
+	}
+	filled := t.filled()
+	t.doubt.mean -= filled.saved // what the grain fills no powder must
+	t.out.Bags = t.bags(*t.doubt)
+	if t.out.Bags == nil {
+		return
+	}
+	mass := t.usual("bag_mass")
+	need := takeoff.Need{Amount: t.out.Bags.Mean * mass, Dimension: quantity.Mass}
+	reasons := append(t.volumes(), filled.reasons...)
+	reasons = append(reasons, t.by("waste_share", t.facts), t.by("bag_yield", t.facts))
+	reasons = append(reasons, plainly(t.sure())...)
+	t.buy(goods{key: "leveller", group: GroupPour, item: "Leveller", pack: "bag", names: []string{t.sheetName("leveller")}, holds: mass, weighs: mass, onlyPack: true, keeps: "powder_keeps", packs: t.out.Bags.Buy}, need, reasons)
+	bag := t.usual("aggregate_bag")
+	t.buy(goods{key: "aggregate", group: GroupPour, item: "Aggregate", pack: "bag", names: []string{t.sheetName("aggregate")}, holds: bag, weighs: bag},
+		takeoff.Need{Amount: filled.mass, Dimension: quantity.Mass}, append(filled.reasons, t.by("aggregate_bag", t.facts)))
+}
+
+// volumes tells where each room's volume comes from.
+func (t *buying) volumes() []Reason {
+	var reasons []Reason
+	for _, r := range t.rooms {
+		area, volume := t.area(r.outline.Area()).Text, t.volume(r.volume).Text
+		switch {
+		case r.rough != nil && r.rough.ranged:
+			reasons = append(reasons, Reason{Says: called(r, nil) + ": " + area + " × " + t.length(r.rough.mean).Text + ", the middle of " + t.length(r.rough.least).Text + " and " + t.length(r.rough.greatest).Text + ": " + volume + "."})
+		case r.rough != nil:
+			reasons = append(reasons, Reason{Says: called(r, nil) + ": " + area + " × " + t.length(r.rough.mean).Text + ", a guess: " + volume + "."})
+		default:
+			reasons = append(reasons, Reason{Says: called(r, nil) + ": " + strconv.Itoa(len(r.points)) + " readings under a finish plane whose staff reads " + r.plan.Plane.Staff.Text + ", " + t.length(r.plan.Pour.Depths.Mean.SI).Text + " deep on " + area + ": " + volume + "."})
+		}
+	}
+	return reasons
+}
+
+// sure tells the bags at every confidence.
+func (t *buying) sure() string {
+	b := t.out.Bags
+	return "That is " + oneDigit(b.Mean) + " bags; with all that is in doubt " + strconv.Itoa(b.Half) + " are enough one time in two, " + strconv.Itoa(b.Ninety) + " nine times in ten, " +
+		strconv.Itoa(b.NinetyNine) + " ninety-nine times in a hundred. Chosen: " + b.Confidence + "."
+}
+
+func oneDigit(x float64) string { return strconv.FormatFloat(x, 'f', 1, 64) }
+
+// filling is the aggregate of a job: its mass, kg, and the volume that no powder need fill, m³.
+type filling struct {
+	mass, saved float64
+	reasons     []Reason
+}
+
+// filled works out the aggregate deck by deck. A bag of powder with aggregate fills its yield and the grains' own volume:
+// yield + share × bag mass / grain density.
+func (t *buying) filled() filling {
+	var all filling
+	mass, density := t.usual("bag_mass"), t.usual("grain_density")
+	if density <= 0 {
+		return all
+	}
+	t.eachDeck(func(r *roomWork, deck *deckWork) {
+		share := t.asked("aggregate_share", deck.facts)
+		volume := t.volumeOver(r, deck) * (1 + t.waste)
+		if share <= 0 || volume <= 0 {
+			return
+		}
+		bags := volume / (t.yield + share*mass/density)
+		all.mass += bags * share * mass
+		all.saved += (volume - bags*t.yield) / (1 + t.waste)
+		all.reasons = append(all.reasons, t.by("aggregate_share", deck.facts), Reason{Says: called(r, deck) + ": " + oneDigit(bags) + " bags with " + t.of(share*mass, quantity.Mass).Text + " of aggregate each fill " + t.volume(volume).Text + "."})
+	})
+	return all
+}
+
+// volumeOver is the pour over one deck area.
+func (t *buying) volumeOver(r *roomWork, deck *deckWork) float64 {
+	if r.rough != nil {
+		return deck.facts["deck.area"].Value.Number * r.rough.mean
+	}
+	return deck.depths.Volume
+}
