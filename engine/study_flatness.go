@@ -10,7 +10,7 @@ import (
 func (s *study) flatness(r *roomWork) *FlatnessStudy {
 	named, stated := s.facts["finish.tolerance"]
 	wanted := flatnessFor(named.Value.Text, s.facts["finish.kind"].Value.Text)
-	out := &FlatnessStudy{Name: wanted.name, Stated: stated, Gaps: []GapStudy{}, Cures: s.uncured(r), Lines: []FNumbersStudy{}, Class: []FNumberClasses{}}
+	out := &FlatnessStudy{Name: wanted.name, Stated: stated, Gaps: []GapStudy{}, Cures: s.uncured(r), Lines: []FNumbersStudy{}, Classes: []FNumberClasses{}}
 	for _, tolerance := range wanted.tolerances() {
 		out.Gaps = append(out.Gaps, s.gap(r, tolerance))
 	}
@@ -66,7 +66,7 @@ func (s *study) fNumbers(r *roomWork, out *FlatnessStudy) {
 	out.All = &words
 	for _, class := range floor.FClasses() {
 		kept := reaches(together.Flatness, class.Flatness) && reaches(together.Levelness, class.Levelness)
-		out.Class = append(out.Class, FNumberClasses{class.Name, class.Flatness, class.Levelness, kept})
+		out.Classes = append(out.Classes, FNumberClasses{class.Name, class.Flatness, class.Levelness, kept})
 	}
 }
 

@@ -169,13 +169,13 @@ type LiftStudy struct {
 
 // FlatnessStudy holds the deck against the flatness wanted.
 type FlatnessStudy struct {
-	Name   string           `json:"name"`
-	Stated bool             `json:"stated"` // by the person; else it is what suits the finish
-	Gaps   []GapStudy       `json:"gaps"`
-	Cures  []string         `json:"cures"` // what the pour leaves, in words
-	Lines  []FNumbersStudy  `json:"lines"`
-	All    *FNumbersStudy   `json:"all"` // of all lines together
-	Class  []FNumberClasses `json:"classes"`
+	Name    string           `json:"name"`
+	Stated  bool             `json:"stated"` // by the person; else it is what suits the finish
+	Gaps    []GapStudy       `json:"gaps"`
+	Cures   []string         `json:"cures"` // what the pour leaves, in words
+	Lines   []FNumbersStudy  `json:"lines"`
+	All     *FNumbersStudy   `json:"all"` // of all lines together
+	Classes []FNumberClasses `json:"classes"`
 }
 
 // GapStudy is the largest gap under a straightedge of one length on the deck as it is.

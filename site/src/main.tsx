@@ -5,6 +5,7 @@ import "../style/bench.css";
 import "../style/map.css";
 import "../style/pour.css";
 import "../style/day.css";
+import "../style/study.css";
 import { render } from "preact";
 import { App } from "./App";
 import { registerServiceWorker } from "./sw/register";

@@ -8,6 +8,8 @@ import { t } from "../words/words";
 import { Findings } from "./Findings";
 import { ReadingsEntry } from "./ReadingsEntry";
 import { EdgesEntry, editRoom, RoomEntry } from "./RoomEntry";
+import { StudyPanel } from "./Study";
+import { PrintedIndicators } from "./StudyFloor";
 import { Totals } from "./Totals";
 import { AirEntry, DeckEntry, PlaneEntry, SheetsEntry } from "./WorkEntry";
 
@@ -45,7 +47,9 @@ export function Bench() {
 						problemAt={problemAt ?? undefined}
 					/>
 				)}
+				<StudyPanel index={index} onPick={setPicked} />
 			</div>
+			<PrintedIndicators id={planned?.id} />
 			<div class="bench-findings">
 				<Findings />
 			</div>

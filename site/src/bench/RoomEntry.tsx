@@ -431,6 +431,13 @@ export function EdgesEntry({ index }: RoomProps) {
 					/>
 					<WordField name="door.leaf_gap" subject={subject("door", door.id)} />
 					<WordField name="door.dammed" subject={subject("door", door.id)} />
+					<WordField name="stair.place" subject={subject("door", door.id)} />
+					{["foot", "head"].includes(door.answers["stair.place"] ?? "") && (
+						<>
+							<WordField name="stair.nearest" subject={subject("door", door.id)} />
+							<WordField name="stair.riser" subject={subject("door", door.id)} />
+						</>
+					)}
 				</div>
 			))}
 			<button

@@ -1,5 +1,6 @@
 // What the job comes to, always in view.
 import { plan, planning } from "../state/job";
+import { study, studying } from "../state/study";
 import { t } from "../words/words";
 
 export function Totals() {
@@ -7,23 +8,50 @@ export function Totals() {
 	const totals = worked?.totals;
 	const ready = totals?.ready ?? false;
 	return (
-		<dl class="totals" aria-live="polite" aria-busy={planning.value}>
-			<Total main label={t("Bags")} value={ready ? String(totals?.bags) : "—"} />
-			<Total label={t("Powder")} value={ready ? totals?.powder.text : "—"} />
-			<Total label={t("Water")} value={ready ? totals?.water.text : "—"} />
-			<Total label={t("Pour")} value={ready ? totals?.volume.text : "—"} />
-			<Total label={t("Floor")} value={totals?.area.text} />
+		<div class="totals" aria-live="polite" aria-busy={planning.value}>
+			<dl class="totals-list">
+				<Total main label={t("Bags")} value={ready ? String(totals?.bags) : "—"} />
+				<ToBuy ready={ready} />
+				<Total label={t("Powder")} value={ready ? totals?.powder.text : "—"} />
+				<Total label={t("Water")} value={ready ? totals?.water.text : "—"} />
+				<Total label={t("Pour")} value={ready ? totals?.volume.text : "—"} />
+				<Total label={t("Floor")} value={totals?.area.text} />
+			</dl>
 			<div class="totals-says">
 				{ready ? says() : t("Give the room's size and some readings, and the bags are counted here.")}
 			</div>
-		</dl>
+		</div>
 	);
+}
+
+/** The bags at the confidence chosen, as soon as the study knows how sure they are. */
+function ToBuy({ ready }: { ready: boolean }) {
+	const bags = study.value?.bags;
+	if (!ready) return null;
+	return (
+		<div class="total total-buy" aria-busy={studying.value}>
+			<dt>{bags ? t("To buy, {confidence} sure", { confidence: t(bags.confidence) }) : t("To buy")}</dt>
+			<dd>{bags && !studying.value ? bags.buy : "…"}</dd>
+		</div>
+	);
+}
+
+function sureness(): string {
+	const bags = study.value?.bags;
+	if (studying.value) return t("How sure that is: working it out…");
+	return bags
+		? t("{half} at 50 %, {ninety} at 90 %, {ninetyNine} at 99 %.", {
+				half: bags.half,
+				ninety: bags.ninety,
+				ninetyNine: bags.ninetyNine,
+			})
+		: "";
 }
 
 function says(): string {
 	const totals = plan.value?.totals;
 	if (!totals) return "";
-	return t(
+	const counted = t(
 		"{bag} bags that fill {fill} each; {exact} worked out with what stays in buckets; {water} of water a bag ({least} to {most}).",
 		{
 			bag: totals.bagMass.text,
@@ -34,6 +62,7 @@ function says(): string {
 			most: totals.waterMost.text,
 		},
 	);
+	return `${t("{count} bags by the survey as it is.", { count: totals.bags })} ${sureness()} ${counted}`;
 }
 
 function Total(props: { label: string; value: string | undefined; main?: boolean }) {

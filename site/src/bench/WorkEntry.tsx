@@ -162,13 +162,13 @@ export function PlaneEntry({ index }: { index: number }) {
 					}
 				/>
 			)}
-			{room.plane.how === "least-volume" && (
+			{(room.plane.how === "least-volume" || room.plane.how === "door") && (
 				<Field
 					label={t("Steepest slope allowed")}
 					unit="%"
 					field={`${field}/slopeLimit`}
 					value={room.plane.slopeLimit ?? ""}
-					placeholder="1 %"
+					placeholder={room.plane.how === "door" ? t("level") : "1 %"}
 					onChange={(v) =>
 						editRoom(index, "plane/slopeLimit", (r) => {
 							r.plane.slopeLimit = v;

@@ -1,7 +1,9 @@
 // The floor map: the room in plan with its depths, readings and what stands in it. Everything that can be done here can be done in a table too.
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Point, RoomPlan } from "../engine/contract";
+import { layers, roomStudy } from "../state/study";
 import { t } from "../words/words";
+import { GroundLayers, LayerButtons, MarkLayers } from "./layers";
 import { type Board, fit, pan, path, toBoard, toPlan, type View, zoom } from "./view";
 
 type MapProps = {
@@ -27,9 +29,10 @@ export function FloorMap(props: MapProps) {
 	useEffect(() => watchSize(board.current, setSize), []);
 	const outline = props.room.outline.outer;
 	const shape = outline.map((p) => `${p.x},${p.y}`).join(" ");
+	const whole = outline.length > 0 ? outline : props.room.sketch.length > 0 ? props.room.sketch : emptyBoard;
 	useEffect(() => {
-		if (size.width > 0) setView(fit(outline.length > 0 ? outline : emptyBoard, size));
-	}, [shape, size.width, size.height]);
+		if (size.width > 0) setView(fit(whole, size));
+	}, [shape, props.room.sketch.length, size.width, size.height]);
 	const hands = useHands(size, view, setView, (at) => {
 		if (!view) return;
 		if (task === "readings") props.onAdd(toPlan(at, view, size));
@@ -85,9 +88,10 @@ export function FloorMap(props: MapProps) {
 				>
 					−
 				</button>
-				<button type="button" onClick={() => setView(fit(outline.length > 0 ? outline : emptyBoard, size))}>
+				<button type="button" onClick={() => setView(fit(whole, size))}>
 					{t("Whole floor")}
 				</button>
+				{props.room.pour && <LayerButtons study={roomStudy(props.room.id)} />}
 			</div>
 			<div
 				class={`map-board${task === "look" ? "" : " adding"}`}
@@ -104,7 +108,8 @@ export function FloorMap(props: MapProps) {
 			>
 				{view && props.room.drawn && task !== "outline" && <Drawing {...props} view={view} size={size} />}
 				{view && task === "outline" && <Sketch corners={sketch} view={view} size={size} />}
-				{!props.room.drawn && task !== "outline" && (
+				{view && task !== "outline" && props.room.sketch.length > 0 && <Wrong {...props} view={view} size={size} />}
+				{!props.room.drawn && props.room.sketch.length === 0 && task !== "outline" && (
 					<p class="map-empty soft">
 						{t("The floor appears here as soon as its length and width are given, or draw it here corner by corner.")}
 					</p>
@@ -162,6 +167,25 @@ function Sketch({ corners, view, size }: { corners: Point[]; view: View; size: B
 					/>
 				</g>
 			))}
+		</svg>
+	);
+}
+
+/** An outline that can't be, with a ring round the spot where it goes wrong. */
+function Wrong({ room, problemAt, view, size }: DrawingProps) {
+	const at = room.sketch.map((p) => toBoard(p, view, size));
+	const spot = problemAt && toBoard(problemAt, view, size);
+	return (
+		<svg
+			viewBox={`0 0 ${size.width} ${size.height}`}
+			role="img"
+			aria-label={t("An outline that can’t be; the ring marks where.")}
+		>
+			<path class="wall wrong-wall" d={`M${at.map((p) => `${p.x} ${p.y}`).join("L")}`} />
+			{at.slice(0, -1).map((p, i) => (
+				<Word key={`${p.x},${p.y},${i}`} at={{ x: p.x + 10, y: p.y - 10 }} text={String(i + 1)} small />
+			))}
+			{spot && <circle class="mark-problem" cx={spot.x} cy={spot.y} r={16} />}
 		</svg>
 	);
 }
@@ -255,12 +279,15 @@ function Drawing(props: DrawingProps) {
 	const { room, view, size } = props;
 	const origin = toBoard({ x: 0, y: 0 }, view, size);
 	const scale = view.scale / 1000;
+	const study = roomStudy(room.id);
 	return (
 		<svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={describe(room)}>
 			<g transform={`translate(${origin.x} ${origin.y}) scale(${scale})`}>
 				<Ground room={room} />
+				<GroundLayers room={room} study={study} />
 			</g>
 			<Labels {...props} />
+			<MarkLayers study={study} at={(p) => toBoard(p, view, size)} />
 		</svg>
 	);
 }
@@ -315,7 +342,7 @@ export function bandClass(step: number, steps: number): string {
 /** What keeps its size on the screen: dots, marks and words. */
 function Labels({ room, view, size, picked, onPick, problemAt }: DrawingProps) {
 	const at = (p: Point) => toBoard(p, view, size);
-	const roomy = room.readings.length <= 400;
+	const roomy = room.readings.length <= 400 && layers.value.has("readings");
 	return (
 		<g>
 			{room.walls.map((wall, i) => {

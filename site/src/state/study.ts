@@ -1,0 +1,65 @@
+// The study of the open job: what is too slow to be worked out on every keystroke. It is asked for when the edits pause, and comes after the plan.
+import { effect, signal } from "@preact/signals";
+import { callLatest } from "../engine/client";
+import type { Job, RoomStudy, Study } from "../engine/contract";
+import { job } from "./job";
+
+export const study = signal<Study | null>(null);
+/** A newer study is coming: what is shown belongs to the job of a moment ago. */
+export const studying = signal(false);
+export const studyTrouble = signal("");
+
+const pause = 400; // ms after the last edit
+let clock: ReturnType<typeof setTimeout> | undefined;
+let studied = ""; // the job that the study belongs to
+
+effect(() => {
+	const next = job.value;
+	clearTimeout(clock);
+	if (next?.id !== studied) {
+		study.value = null;
+		studied = next?.id ?? "";
+	}
+	studying.value = next !== null;
+	studyTrouble.value = "";
+	if (next) clock = setTimeout(() => work(next), pause);
+});
+
+async function work(next: Job): Promise<void> {
+	try {
+		const worked = await callLatest("study", { job: next });
+		if (job.value !== next || !worked) return;
+		study.value = worked;
+	} catch (error) {
+		if (job.value !== next) return;
+		studyTrouble.value = (error as Error).message;
+	}
+	studying.value = false;
+}
+
+export function roomStudy(id: string | undefined): RoomStudy | undefined {
+	return study.value?.rooms.find((room) => room.id === id && room.ready);
+}
+
+/** What the map may show of the study, by name; the readings are shown at first. */
+export const layerNames = [
+	"readings",
+	"doubt",
+	"next",
+	"flatness",
+	"indicators",
+	"carriers",
+	"spots",
+	"lifts",
+] as const;
+export type LayerName = (typeof layerNames)[number];
+export const layers = signal<ReadonlySet<LayerName>>(new Set<LayerName>(["readings"]));
+
+export function toggle(name: LayerName): void {
+	const next = new Set(layers.value);
+	if (!next.delete(name)) next.add(name);
+	layers.value = next;
+}
+
+/** The grinding step whose spots are shown, counted from the least. */
+export const cutShown = signal(0);
