@@ -109,8 +109,12 @@ func (r *reader) readRectangle(shape *Shape, field string) (floor.Ring, bool) {
 	return ring, true
 }
 
-// readArea takes a room of which only the area is known as a square: of all rectangles the one with the shortest walls.
+// readArea takes a room of which only the area is known as a square: of all rectangles the one with the shortest walls. Where length × width is typed
+// for the area, it is that rectangle.
 func (r *reader) readArea(shape *Shape, field string) (floor.Ring, bool) {
+	if length, width, ok := sides(shape.Area); ok {
+		return r.readRectangle(&Shape{Length: length, Width: width}, field)
+	}
 	area, ok := r.quantity(field+"/area", shape.Area, quantity.Area)
 	if !ok {
 		return nil, false
@@ -121,6 +125,19 @@ func (r *reader) readArea(shape *Shape, field string) (floor.Ring, bool) {
 	}
 	side := math.Sqrt(area)
 	return floor.Rectangle(side, side), true
+}
+
+// sides parts "5 × 8 m" into its two lengths; a unit behind the second holds for both.
+func sides(typed string) (length, width string, ok bool) {
+	cut := strings.IndexAny(typed, "x×*")
+	if cut < 0 {
+		return "", "", false
+	}
+	length, width = strings.TrimSpace(typed[:cut]), strings.TrimSpace(strings.TrimLeft(typed[cut:], "x×*"))
+	if digits := "0123456789.,/ "; strings.Trim(length, digits) == "" {
+		length += " " + strings.TrimLeft(width, digits)
+	}
+	return length, width, true
 }
 
 func (r *reader) readWalk(shape *Shape, field string, s *site) (floor.Ring, bool) {

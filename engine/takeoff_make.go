@@ -52,7 +52,7 @@ func newBuying(job *Job, book *Rulebook) *buying {
 	t.problems = nil
 	t.waste, _ = book.quantity("waste_share", t.facts)
 	t.yield, _ = book.quantity("bag_yield", t.facts)
-	t.out = &TakeOff{Units: string(t.units), Ready: t.totals.Ready, Lines: []TakeOffLine{}}
+	t.out = &TakeOff{Units: string(t.units), Ready: t.totals.Ready, Lines: []TakeOffLine{}, Asks: []Question{}}
 	if t.out.Ready {
 		t.doubt = t.spreads()
 	}

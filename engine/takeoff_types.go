@@ -8,6 +8,7 @@ type TakeOff struct {
 	Ready    bool          `json:"ready"` // every room has a depth
 	Problems []Problem     `json:"problems"`
 	Lines    []TakeOffLine `json:"lines"`
+	Asks     []Question    `json:"asks"` // what the list would like to know and takes as usual meanwhile
 	Bags     *BagsStudy    `json:"bags"` // nil until every room has a depth
 	Survey   *SurveySaves  `json:"survey"`
 	Mass     Amount        `json:"mass"` // of all that is quoted

@@ -23,7 +23,7 @@ func (t *buying) overDecks(figure string, behind []string) (takeoff.Need, []Reas
 	need := takeoff.Need{Dimension: quantity.Volume}
 	var reasons []Reason
 	t.eachDeck(func(r *roomWork, deck *deckWork) {
-		facts := t.assumed(figure, deck)
+		facts := t.assumed(figure, r, deck)
 		amount := t.asked(figure, facts)
 		if amount <= 0 {
 			return
@@ -42,10 +42,12 @@ func (t *buying) overDecks(figure string, behind []string) (takeoff.Need, []Reas
 }
 
 // assumed are a deck's facts with what the figure still lacks taken as most decks have it, so that a quote names a primer at all. The reasons say so.
-func (t *buying) assumed(figure string, deck *deckWork) rules.Facts {
-	if t.book.Compiled.Figure(figure, deck.facts).State != rules.Unanswered {
+func (t *buying) assumed(figure string, r *roomWork, deck *deckWork) rules.Facts {
+	result := t.book.Compiled.Figure(figure, deck.facts)
+	if result.State != rules.Unanswered {
 		return deck.facts
 	}
+	t.ask(result.Missing, Subject{Scope: ScopeDeck, Room: r.plan.ID, ID: deck.area.ID, Name: called(r, deck)})
 	facts := within(deck.facts)
 	if facts["deck.wood"].From == "" {
 		worksOut(facts, "deck.wood", truth(false))
@@ -54,6 +56,27 @@ func (t *buying) assumed(figure string, deck *deckWork) rules.Facts {
 		worksOut(facts, "deck.absorbency", choice("normal"))
 	}
 	return facts
+}
+
+// ask puts what is missing on the list of questions, each once.
+func (t *buying) ask(missing []string, s Subject) {
+	for _, name := range t.askedWords(missing) {
+		word := wordByName[name]
+		subject := subjectOf(word.Scope, s)
+		if t.isAsked(name, subject) {
+			continue
+		}
+		t.out.Asks = append(t.out.Asks, Question{Word: name, Subject: subject, Step: word.Step, Question: word.Question, Why: word.Why, How: word.How, Checks: []string{}, DontKnow: t.answer(name, subject) == DontKnow})
+	}
+}
+
+func (t *buying) isAsked(word string, s Subject) bool {
+	for _, q := range t.out.Asks {
+		if q.Word == word && q.Subject.Room == s.Room && q.Subject.ID == s.ID {
+			return true
+		}
+	}
+	return false
 }
 
 func unsaid(said, assumed rules.Facts) string {

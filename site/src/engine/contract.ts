@@ -1734,6 +1734,8 @@ export interface TakeOff {
 	ready: boolean;
 	problems: Problem[];
 	lines: TakeOffLine[];
+	/** what the list would like to know and takes as usual meanwhile */
+	asks: Question[];
 	/** nil until every room has a depth */
 	bags: BagsStudy | null;
 	survey: SurveySaves | null;
