@@ -1,5 +1,6 @@
 # make run    builds the page and serves it at http://127.0.0.1:8080/ (PORT=... for another port)
 # make test   checks everything: Go, the engine's storage in a real browser, types, style, the page in a real browser
+# make bench      times the plan in Chromium beside the plan native, and prints the ratios
 # make pictures   takes the README's pictures of the real page afresh
 # make contract   writes the page's types afresh from the Go types
 SHELL := /bin/bash
@@ -13,7 +14,7 @@ CHROMIUM = $(shell command -v chromium || command -v chromium-browser || command
 BROWSER_TEST := $(GO_BIN)/wasmbrowsertest
 CONTRACT := site/src/engine/contract.ts
 
-.PHONY: run build serve test test-go test-storage test-site test-browser contract pictures chromium clean
+.PHONY: run build serve test test-go test-storage test-site test-browser contract bench pictures chromium clean
 
 run: build serve
 
@@ -44,6 +45,9 @@ test-storage: chromium $(BROWSER_TEST)
 
 test-browser: build tests/node_modules chromium
 	cd tests && CHROMIUM="$(CHROMIUM)" node --test --test-timeout=300000 browser/
+
+bench: build tests/node_modules chromium
+	cd tests && CHROMIUM="$(CHROMIUM)" node bench/plan.mjs
 
 pictures: build tests/node_modules chromium
 	cd tests && CHROMIUM="$(CHROMIUM)" node pictures.mjs

@@ -20,14 +20,22 @@ func Exp(x float64) float64 {
 	case x < -745.2:
 		return 0
 	}
-	halvings := math.Floor(x/math.Ln2 + 0.5)
-	rest := (x - halvings*ln2High) - halvings*ln2Low
-	// |rest| is at most ln 2 / 2, where fourteen terms of the series reach the last bit.
-	sum := 1.0
-	for n := 14.0; n > 1; n-- {
-		sum = 1 + rest*sum/n
+	doublings := math.Floor(x/math.Ln2 + 0.5)
+	rest := (x - doublings*ln2High) - doublings*ln2Low
+	// |rest| is at most ln 2 / 2, where thirteen terms of the series reach the last bit.
+	sum := 1.0 / 6227020800
+	for _, term := range inverseFactorials {
+		sum = sum*rest + term
 	}
-	return math.Ldexp(1+rest*sum, int(halvings))
+	if doublings < -1021 || doublings > 1023 {
+		return math.Ldexp(sum, int(doublings))
+	}
+	return sum * math.Float64frombits(uint64(1023+int64(doublings))<<52)
+}
+
+// inverseFactorials are 1/12! down to 1/0!.
+var inverseFactorials = [...]float64{
+	1.0 / 479001600, 1.0 / 39916800, 1.0 / 3628800, 1.0 / 362880, 1.0 / 40320, 1.0 / 5040, 1.0 / 720, 1.0 / 120, 1.0 / 24, 1.0 / 6, 0.5, 1, 1,
 }
 
 // Log returns the natural logarithm of x; NaN below zero.

@@ -7,7 +7,7 @@ import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 
-const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
+export const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 
 /** A folder of the tests' own, removed when they end. */
 export function folder(name) {
