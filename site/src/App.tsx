@@ -2,11 +2,15 @@
 import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { Bench } from "./bench/Bench";
+import { Buy } from "./counter/Buy";
+import { Counter } from "./counter/Counter";
+import { Shared } from "./counter/Shared";
 import { call, type EngineEvent, onEngine } from "./engine/client";
 import { Bar } from "./parts/Bar";
 import { Day } from "./pour/Day";
 import { Pour } from "./pour/Pour";
 import { Start } from "./start/Start";
+import { loadBook } from "./state/book";
 import { close, job, loadVocabulary, open, redo, trouble, undo, vocabulary } from "./state/job";
 import { go, route } from "./state/route";
 import { t } from "./words/words";
@@ -16,6 +20,11 @@ export function App({ update }: { update: (() => void) | null }) {
 	useEffect(() => onEngine(setEngine), []);
 	useEffect(() => {
 		loadVocabulary().catch((error: Error) => {
+			trouble.value = error.message;
+		});
+	}, []);
+	useEffect(() => {
+		loadBook().catch((error: Error) => {
 			trouble.value = error.message;
 		});
 	}, []);
@@ -48,9 +57,22 @@ export function App({ update }: { update: (() => void) | null }) {
 					{trouble.value}
 				</div>
 			)}
-			{view in jobViews ? <JobView id={id} view={view} /> : <Start />}
+			{view === "rules" ? (
+				<RulebookView />
+			) : view in jobViews ? (
+				<JobView id={id} view={view} />
+			) : (
+				<Page id={id} view={view} />
+			)}
 		</div>
 	);
+}
+
+/** The pages that aren't one job's. */
+function Page({ id, view }: { id: string; view: string }) {
+	if (view === "counter") return <Counter />;
+	if (view === "share") return <Shared id={id} />;
+	return <Start />;
 }
 
 function EngineNotice({ engine }: { engine: EngineEvent }) {
@@ -76,7 +98,7 @@ function EngineNotice({ engine }: { engine: EngineEvent }) {
 }
 
 /** The views of one job, by the address's first part. */
-const jobViews: Record<string, () => JSX.Element | null> = { job: Bench, pour: Pour, day: Day };
+const jobViews: Record<string, () => JSX.Element | null> = { job: Bench, pour: Pour, day: Day, buy: Buy };
 
 /** Opens the job that the address names, unless it is open already. */
 function JobView({ id, view }: { id: string; view: string }) {
@@ -87,7 +109,7 @@ function JobView({ id, view }: { id: string; view: string }) {
 			.then((opened) => open(opened.job))
 			.catch((error: Error) => setMissing(error.message));
 	}, [id]);
-	useEffect(() => close, []);
+	useEffect(() => closeUnlessRules, []);
 	if (missing) {
 		return (
 			<main class="start" id="main">
@@ -102,10 +124,35 @@ function JobView({ id, view }: { id: string; view: string }) {
 	return job.value ? <View /> : <main id="main" class="start" aria-busy="true" />;
 }
 
+/** The job stays open while its owner looks at the rules behind it. */
+function closeUnlessRules(): void {
+	if (route.value.view !== "rules") close();
+}
+
+/** The rulebook page, fetched when it is first opened. */
+function RulebookView() {
+	const [Page, setPage] = useState<(() => JSX.Element) | null>(null);
+	useEffect(() => {
+		import("./book/Rules")
+			.then((fetched) => setPage(() => fetched.default))
+			.catch((error: Error) => {
+				trouble.value = error.message;
+			});
+		return closeUnlessJob;
+	}, []);
+	return Page ? <Page /> : <main id="main" class="start" aria-busy="true" />;
+}
+
+function closeUnlessJob(): void {
+	if (route.value.id !== job.value?.id) close();
+}
+
 /** Undo and redo by the keys that every program uses, but not inside a text box, which has its own. */
 function listenToKeys(): () => void {
 	const onKey = (event: KeyboardEvent) => {
-		const inText = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+		const target = event.target as HTMLElement;
+		const inText =
+			target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement || target.isContentEditable;
 		if (inText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
 		event.preventDefault();
 		if (event.shiftKey) redo();

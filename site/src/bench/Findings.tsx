@@ -3,8 +3,11 @@ import { useState } from "preact/hooks";
 import { call } from "../engine/client";
 import type { Explanation, Finding } from "../engine/contract";
 import { Weight } from "../parts/marks";
+import { bookText } from "../state/book";
 import { job, plan } from "../state/job";
 import { t } from "../words/words";
+import { Clear } from "./Clear";
+import { Closest } from "./Closest";
 import { Questions } from "./Questions";
 
 export function Findings() {
@@ -12,7 +15,8 @@ export function Findings() {
 	const broken = findings.filter((f) => f.state === "broken");
 	const faulty = findings.filter((f) => f.state === "faulty");
 	const kept = findings.filter((f) => f.state === "kept");
-	const idle = findings.filter((f) => f.state === "idle" || f.state === "off");
+	const idle = findings.filter((f) => f.state === "idle");
+	const off = findings.filter((f) => f.state === "off");
 	const open = findings.filter((f) => f.state === "unanswered");
 	return (
 		<section aria-label={t("Findings")}>
@@ -28,20 +32,31 @@ export function Findings() {
 				<FindingCard key={keyOf(finding)} finding={finding} />
 			))}
 			<Questions />
+			<Closest />
 			<details class="findings-more">
 				<summary>{t("In order: {count}", { count: kept.length })}</summary>
 				{kept.map((finding) => (
 					<FindingCard key={keyOf(finding)} finding={finding} />
 				))}
 			</details>
+			{off.length > 0 && (
+				<section class="finding switched-off" aria-label={t("Switched off")}>
+					{off.map((finding) => (
+						<p key={keyOf(finding)} class="small">
+							<b>{t("Switched off")}</b>: {readable(finding.rule)}
+							{finding.subject.name && ` (${finding.subject.name})`}.{" "}
+							{t("Reason: {reason}", { reason: finding.off ?? "" })}
+						</p>
+					))}
+				</section>
+			)}
 			{idle.length > 0 && (
 				<details class="findings-more">
 					<summary>{t("Does not apply here: {count}", { count: idle.length })}</summary>
 					<ul class="small soft">
 						{idle.map((finding) => (
 							<li key={keyOf(finding)}>
-								{readable(finding.rule)} {finding.subject.name && `(${finding.subject.name})`}{" "}
-								{finding.off && t("switched off: {reason}", { reason: finding.off })}
+								{readable(finding.rule)} {finding.subject.name && `(${finding.subject.name})`}
 							</li>
 						))}
 					</ul>
@@ -68,6 +83,7 @@ function FindingCard({ finding }: { finding: Finding }) {
 				<Weight weight={weight} />
 				{finding.subject.name && <span class="finding-subject">{finding.subject.name}</span>}
 			</div>
+			<ChangedRules names={finding.changed ?? []} />
 			<p>
 				{finding.state === "faulty"
 					? `${t("This rule could not be worked out.")} ${finding.fault?.message ?? ""}`
@@ -77,8 +93,25 @@ function FindingCard({ finding }: { finding: Finding }) {
 			</p>
 			{finding.state === "broken" && finding.remedy && <p class="remedy">{finding.remedy}</p>}
 			{finding.state === "broken" && finding.caution && <p class="caution">{finding.caution}</p>}
+			{finding.state === "broken" && <Clear finding={finding} />}
 			<Why finding={finding} />
 		</article>
+	);
+}
+
+/** Says which of the rules behind something aren't as they shipped. */
+export function ChangedRules({ names }: { names: string[] }) {
+	if (names.length === 0) return null;
+	return (
+		<p class="mark-changed">
+			{t("Changed from the shipped rulebook:")}{" "}
+			{names.map((name, i) => (
+				<>
+					{i > 0 && ", "}
+					<a href={`#/rules/${encodeURIComponent(name)}`}>{readable(name)}</a>
+				</>
+			))}
+		</p>
 	);
 }
 
@@ -87,7 +120,9 @@ function Why({ finding }: { finding: Finding }) {
 	const [explained, setExplained] = useState<Explanation | null>(null);
 	const explain = async (open: boolean) => {
 		if (open && job.value)
-			setExplained(await call("explain", { job: job.value, rule: finding.rule, subject: finding.subject }));
+			setExplained(
+				await call("explain", { job: job.value, book: bookText.value, rule: finding.rule, subject: finding.subject }),
+			);
 	};
 	return (
 		<details class="why" onToggle={(event) => explain(event.currentTarget.open)}>
@@ -101,6 +136,7 @@ function Why({ finding }: { finding: Finding }) {
 						<summary>{t("The rule as the rulebook writes it")}</summary>
 						<pre class="rule-text">{explained.text}</pre>
 					</details>
+					<a href={`#/rules/${encodeURIComponent(finding.rule)}`}>{t("Open it in the rulebook")}</a>
 				</>
 			)}
 		</details>

@@ -1,7 +1,8 @@
 // The open job and its plan. The page only ever edits a job and draws a plan; everything worked out comes from the engine.
-import { batch, computed, signal } from "@preact/signals";
+import { batch, computed, effect, signal } from "@preact/signals";
 import { call, callLatest } from "../engine/client";
-import type { Job, Plan, Problem, WordPlan } from "../engine/contract";
+import type { Function as Callable, Job, Plan, Problem, WordPlan } from "../engine/contract";
+import { bookLoaded, bookText } from "./book";
 
 export const job = signal<Job | null>(null);
 export const plan = signal<Plan | null>(null);
@@ -9,6 +10,7 @@ export const planning = signal(false);
 export const keptAt = signal<Date | null>(null);
 export const trouble = signal("");
 export const vocabulary = signal<WordPlan[]>([]);
+export const functions = signal<Callable[]>([]); // that rules may call
 
 const past = signal<Job[]>([]);
 const future = signal<Job[]>([]);
@@ -57,12 +59,20 @@ function step(from: typeof past, to: typeof past): void {
 
 /** Opens a job afresh: nothing to undo yet. */
 export function open(fresh: Job): void {
+	sessionStorage.setItem(lastKey, fresh.id);
 	batch(() => {
 		past.value = [];
 		future.value = [];
 		plan.value = null;
 		show(fresh);
 	});
+}
+
+const lastKey = "last job";
+
+/** The job that was open last in this tab. */
+export function lastJob(): string {
+	return sessionStorage.getItem(lastKey) ?? "";
 }
 
 export function close(): void {
@@ -79,10 +89,16 @@ function show(next: Job): void {
 	void keep(next);
 }
 
+effect(() => {
+	bookText.value;
+	const open = bookLoaded.value && job.peek();
+	if (open) void replan(open);
+});
+
 async function replan(next: Job): Promise<void> {
 	planning.value = true;
 	try {
-		const worked = await callLatest("plan", { job: next });
+		const worked = await callLatest("plan", { job: next, book: bookText.peek() });
 		if (worked) plan.value = worked;
 		trouble.value = "";
 	} catch (error) {
@@ -101,7 +117,9 @@ async function keep(next: Job): Promise<void> {
 }
 
 export async function loadVocabulary(): Promise<void> {
-	vocabulary.value = (await call("vocabulary", {})).words;
+	const known = await call("vocabulary", {});
+	functions.value = known.functions;
+	vocabulary.value = known.words;
 }
 
 /** What is wrong with one field of the job, by its path. */

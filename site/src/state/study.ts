@@ -2,6 +2,7 @@
 import { effect, signal } from "@preact/signals";
 import { callLatest } from "../engine/client";
 import type { Job, RoomStudy, Study } from "../engine/contract";
+import { bookText } from "./book";
 import { job } from "./job";
 
 export const study = signal<Study | null>(null);
@@ -27,7 +28,7 @@ effect(() => {
 
 async function work(next: Job): Promise<void> {
 	try {
-		const worked = await callLatest("study", { job: next });
+		const worked = await callLatest("study", { job: next, book: bookText.peek() });
 		if (job.value !== next || !worked) return;
 		study.value = worked;
 	} catch (error) {

@@ -1,0 +1,100 @@
+// What would clear a broken check, found by the engine when it is asked for; one tap writes it into the job, and Undo takes it back.
+import { useEffect, useState } from "preact/hooks";
+import { call } from "../engine/client";
+import type { Clearing, Finding, Remedy } from "../engine/contract";
+import { write } from "../state/apply";
+import { bookText } from "../state/book";
+import { edit, job } from "../state/job";
+import { t } from "../words/words";
+import { readable } from "./Findings";
+
+export function Clear({ finding }: { finding: Finding }) {
+	const [clearing, setClearing] = useState<Clearing | null>(null);
+	const [wanted, setWanted] = useState(false);
+	const [told, setTold] = useState("");
+	const current = job.value;
+	const book = bookText.value;
+	useEffect(() => {
+		setClearing(null);
+		if (!wanted || !current) return;
+		let here = true;
+		call("clear", { job: current, book, rule: finding.rule, subject: finding.subject })
+			.then((found) => here && setClearing(found))
+			.catch((error: Error) => here && setTold(error.message));
+		return () => {
+			here = false;
+		};
+	}, [wanted, current, book]);
+	return (
+		<details class="why" onToggle={(event) => setWanted(event.currentTarget.open)}>
+			<summary>{t("What would clear it")}</summary>
+			<div aria-live="polite" aria-busy={wanted && !clearing && !told}>
+				{told && <p class="field-error">{told}</p>}
+				{wanted && !clearing && !told && <p class="small soft">{t("Trying plans…")}</p>}
+				{clearing && <Found clearing={clearing} />}
+			</div>
+		</details>
+	);
+}
+
+function Found({ clearing }: { clearing: Clearing }) {
+	return (
+		<>
+			{clearing.remedies.length === 0 && (
+				<p class="small">{t("Nothing that is entered in this job clears it by itself: do what the remedy says.")}</p>
+			)}
+			<ul class="clears">
+				{clearing.remedies.map((remedy) => (
+					<li key={`${remedy.label}/${remedy.to}`}>
+						<span class="clears-says">
+							<b>
+								{t(remedy.label)}: {t(remedy.to)}
+							</b>{" "}
+							<span class="small soft">
+								{remedy.from && t("now {from}.", { from: t(remedy.from) })} {follows(remedy)}
+							</span>
+						</span>
+						{remedy.sort === "sheet" ? (
+							<span class="small soft">{t("only a product whose bag says so")}</span>
+						) : (
+							<button type="button" onClick={() => apply(remedy)}>
+								{remedy.sort === "decided" ? t("Do this") : t("It is so now: enter it")}
+							</button>
+						)}
+					</li>
+				))}
+			</ul>
+			{clearing.tried.length > 0 && (
+				<p class="small soft">
+					{t("Changing only one of these doesn’t clear it: {list}.", {
+						list: clearing.tried.map((one) => t(one)).join("; "),
+					})}
+				</p>
+			)}
+			{clearing.left.length > 0 && (
+				<p class="small soft">
+					{t("Not tried, since the survey is large: {list}.", { list: clearing.left.map((one) => t(one)).join("; ") })}
+				</p>
+			)}
+		</>
+	);
+}
+
+function apply(remedy: Remedy): void {
+	edit("", (draft) => write(draft, remedy.sets));
+}
+
+/** What else a remedy changes. */
+function follows(remedy: Remedy): string {
+	const { bagsBefore, bagsAfter, broken, cleared } = remedy.effect;
+	const says: string[] = [];
+	if (bagsBefore !== bagsAfter)
+		says.push(t("Bags: {before} become {after}.", { before: bagsBefore, after: bagsAfter }));
+	if (broken.length > 0) says.push(t("Breaks: {checks}.", { checks: names(broken) }));
+	if (cleared.length > 1) says.push(t("Clears {count} checks.", { count: cleared.length }));
+	return says.length > 0 ? says.join(" ") : t("Nothing else changes.");
+}
+
+function names(list: { rule: string; subject: { name: string } }[]): string {
+	return list.map((one) => readable(one.rule) + (one.subject.name ? ` (${one.subject.name})` : "")).join(", ");
+}

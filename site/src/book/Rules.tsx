@@ -1,0 +1,192 @@
+// The rulebook page: every figure and check by theme, searchable; one of them open beside the list.
+import { useEffect, useState } from "preact/hooks";
+import { readable } from "../bench/Findings";
+import { call } from "../engine/client";
+import type { RuleOn, RuleView } from "../engine/contract";
+import { book, bookTrouble, canUndoBook, undoBook } from "../state/book";
+import { job, lastJob, open } from "../state/job";
+import { go, route } from "../state/route";
+import { follow, outcomes, ruleNamed, view } from "../state/rules";
+import { t } from "../words/words";
+import { BookFiles, Update } from "./BookFiles";
+import { Guide } from "./Guide";
+import { NewRule } from "./NewRule";
+import { stateWord } from "./Outcomes";
+import { RulePanel } from "./RulePanel";
+
+export default function Rules() {
+	useEffect(follow, []);
+	useEffect(reopen, []);
+	const name = route.value.id;
+	const shown = ruleNamed(name);
+	return (
+		<main class="rules" id="main" data-open={name !== ""}>
+			<div class="rules-list">
+				<Head />
+				<List open={name} />
+			</div>
+			<div class="rules-one">
+				{bookTrouble.value && (
+					<p class="notice notice-stop" role="alert">
+						{bookTrouble.value}
+					</p>
+				)}
+				<Update />
+				{name !== "" && (
+					<a class="rules-back" href="#/rules">
+						{t("All rules")}
+					</a>
+				)}
+				{shown && <RulePanel key={name} view={shown} />}
+				{name !== "" && !shown && view.value && <p>{t("There is no rule of this name in the rulebook.")}</p>}
+				{name === "" && <Overview />}
+			</div>
+		</main>
+	);
+}
+
+/** The job that was open before a reload is opened again, so that the values are shown on it. */
+function reopen(): void {
+	const id = lastJob();
+	if (!job.value && id)
+		call("jobs.open", { id })
+			.then((opened) => open(opened.job))
+			.catch(() => {});
+}
+
+function Head() {
+	const current = job.value;
+	return (
+		<div class="rules-head">
+			<h1>{t("Rulebook")}</h1>
+			<p class="small soft">
+				{book.value
+					? t("Your own, kept on this device. {count} rules say something else than the shipped ones.", {
+							count: view.value?.rules.filter((one) => one.changed).length ?? 0,
+						})
+					: t("The one that ships. The first change makes it your own.")}
+			</p>
+			<div class="row">
+				{current ? (
+					<button type="button" onClick={() => go("job", current.id)}>
+						{t("Back to {name}", { name: current.name || t("the job") })}
+					</button>
+				) : (
+					<span class="small soft">{t("Open a job to see each rule’s value on it.")}</span>
+				)}
+				<button type="button" onClick={() => undoBook()} disabled={!canUndoBook.value}>
+					{t("Undo in the rulebook")}
+				</button>
+			</div>
+		</div>
+	);
+}
+
+function Overview() {
+	return (
+		<>
+			<BookFiles />
+			<NewRule />
+			<Guide />
+		</>
+	);
+}
+
+function List({ open: name }: { open: string }) {
+	const [wanted, setWanted] = useState("");
+	const [which, setWhich] = useState("all");
+	const rules = (view.value?.rules ?? []).filter((one) => matches(one, wanted) && belongs(one, which));
+	const themes = [...new Set(rules.map((one) => one.rule.theme))];
+	return (
+		<>
+			<div class="rules-find">
+				<div class="field">
+					<label for="rules-find">{t("Find a rule")}</label>
+					<input
+						id="rules-find"
+						type="search"
+						value={wanted}
+						onInput={(event) => setWanted(event.currentTarget.value)}
+					/>
+				</div>
+				<div class="field">
+					<label for="rules-which">{t("Show")}</label>
+					<select id="rules-which" value={which} onChange={(event) => setWhich(event.currentTarget.value)}>
+						<option value="all">{t("all")}</option>
+						<option value="figures">{t("figures")}</option>
+						<option value="checks">{t("checks")}</option>
+						<option value="changed">{t("changed")}</option>
+						<option value="broken">{t("broken on this job")}</option>
+						<option value="wrong">{t("with an error")}</option>
+					</select>
+				</div>
+			</div>
+			{rules.length === 0 && view.value && <p class="small soft">{t("No rule matches.")}</p>}
+			{themes.map((theme) => (
+				<section key={theme} aria-label={theme}>
+					<h2 class="rules-theme">{theme || t("Without a theme")}</h2>
+					<ul>
+						{rules
+							.filter((one) => one.rule.theme === theme)
+							.map((one) => (
+								<Entry key={one.rule.name} one={one} open={one.rule.name === name} />
+							))}
+					</ul>
+				</section>
+			))}
+		</>
+	);
+}
+
+function Entry({ one, open: isOpen }: { one: RuleView; open: boolean }) {
+	const on = outcomes.value.filter((o) => o.rule === one.rule.name);
+	return (
+		<li>
+			<a
+				class="rules-entry"
+				href={`#/rules/${encodeURIComponent(one.rule.name)}`}
+				aria-current={isOpen ? "page" : undefined}
+			>
+				<span>
+					{readable(one.rule.name)}
+					{one.errors.length > 0 && <b class="mark-wrong"> {t("error")}</b>}
+					{one.rule.off && <b class="mark-changed"> {t("off")}</b>}
+					{one.changed && <b class="mark-changed"> {one.shipped ? t("changed") : t("your own")}</b>}
+				</span>
+				<span class="small soft">{summary(one, on)}</span>
+			</a>
+		</li>
+	);
+}
+
+/** What a rule comes to on the job, in a few words. */
+function summary(one: RuleView, on: RuleOn[]): string {
+	const texts = on.map((o) => (o.state === "known" ? o.text : stateWord(o.state)));
+	const different = [...new Set(texts)];
+	if (different.length > 0) return different.slice(0, 3).join(" · ");
+	return one.rule.check ? t("check") : t("figure");
+}
+
+function matches(one: RuleView, wanted: string): boolean {
+	const text = `${one.text} ${one.rule.theme} ${readable(one.rule.name)}`.toLowerCase();
+	return wanted
+		.toLowerCase()
+		.split(/\s+/)
+		.every((word) => text.includes(word));
+}
+
+function belongs(one: RuleView, which: string): boolean {
+	switch (which) {
+		case "figures":
+			return !one.rule.check;
+		case "checks":
+			return one.rule.check;
+		case "changed":
+			return one.changed;
+		case "wrong":
+			return one.errors.length > 0 || one.examples.some((example) => !example.passed);
+		case "broken":
+			return outcomes.value.some((on) => on.rule === one.rule.name && on.state === "broken");
+	}
+	return true;
+}
