@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -34,6 +35,7 @@ func (p *pourWork) runSheet() RunSheet {
 		sheet.Why = problem.Message + " " + problem.Remedy
 		return sheet
 	}
+	slices.SortStableFunc(entries, func(a, b pour.Entry) int { return strings.Compare(a.Start, b.Start) })
 	sheet.Entries = entries
 	return sheet
 }

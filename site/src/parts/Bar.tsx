@@ -1,7 +1,17 @@
 // The bar on top: home, the job's name, units, undo and redo, and when it was last kept.
 import { canRedo, canUndo, edit, job, keptAt, redo, undo } from "../state/job";
+import { route } from "../state/route";
 import { t } from "../words/words";
 import { Pick } from "./fields";
+
+/** The pages of a job. */
+function places(): { view: string; name: string }[] {
+	return [
+		{ view: "job", name: t("Floor") },
+		{ view: "pour", name: t("Pour") },
+		{ view: "buy", name: t("To buy") },
+	];
+}
 
 export function Bar() {
 	const current = job.value;
@@ -13,6 +23,9 @@ export function Bar() {
 					<path d="M1 12c8 0 10 3 15 8s7 5 10 1 6-9 13-9v14H1z" fill="currentColor" opacity=".85" />
 				</svg>
 				Lowspot
+			</a>
+			<a class="bar-link no-print" href="#/rules">
+				{t("Rulebook")}
 			</a>
 			{current && (
 				<>
@@ -30,6 +43,17 @@ export function Bar() {
 							}}
 						/>
 					</div>
+					<nav class="bar-places no-print" aria-label={t("Parts of the job")}>
+						{places().map(({ view, name }) => (
+							<a
+								key={view}
+								href={`#/${view}/${encodeURIComponent(current.id)}`}
+								aria-current={route.value.view === view ? "page" : undefined}
+							>
+								{name}
+							</a>
+						))}
+					</nav>
 					<span class="bar-kept no-print" role="status">
 						{keptAt.value ? t("kept on this device {time}", { time: keptAt.value.toLocaleTimeString() }) : ""}
 					</span>

@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { call } from "../engine/client";
 import type { BatchNow, BatchPlan, OpenEdge, PourRecord, PourRest } from "../engine/contract";
+import { bookText } from "../state/book";
 import { job, keptAt } from "../state/job";
 import { t } from "../words/words";
 import { PatchMap, type PatchState } from "./PatchMap";
@@ -61,6 +62,8 @@ function RoomDay({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
 	if (shown.pour.why) return <p class="day-says">{shown.pour.why}</p>;
 	if (!record) return <BeforeIt shown={shown} wetEdge={wetEdge} />;
 	const seconds = (now - Date.parse(record.started)) / 1000;
+	const toCome = rest?.batches.find((one) => one.state === "to come")?.number;
+	const next = shown.pour.batches.find((batch) => batch.number === toCome);
 	return (
 		<>
 			{told && (
@@ -79,9 +82,16 @@ function RoomDay({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
 					label={t("Patches of the floor: what is down and where the next batch goes")}
 				/>
 			</div>
-			<button type="button" class="day-button" onClick={() => takeBack(shown.pour.id)}>
-				{t("Take back the last tap")}
-			</button>
+			<div class="day-rare">
+				<button type="button" class="day-button" onClick={() => takeBack(shown.pour.id)}>
+					{t("Take back the last tap")}
+				</button>
+				{next && (
+					<button type="button" class="day-button day-quiet" onClick={() => skip(shown.pour.id, next)}>
+						{t("Leave batch {n} out", { n: next.number })}
+					</button>
+				)}
+			</div>
 			<details class="day-record">
 				<summary>{t("Lot numbers, temperatures, who")}</summary>
 				<RecordFields room={shown.pour.id} record={record} />
@@ -165,17 +175,18 @@ function Cards(props: { shown: Shown; rest: PourRest; seconds: number; record: P
 	const pouring = begun[0];
 	const pouringPlan = pouring && plan(pouring);
 	const nextPlan = next && plan(next);
+	const pourFirst = !next || (pouring !== undefined && (seconds >= pouring.ready - 15 || next.starts - seconds > 15));
 	if (allDone(rest)) return <AllDone shown={shown} record={props.record} />;
 	return (
 		<>
 			{pouring && pouringPlan && (
-				<section class="day-card day-now" aria-label={t("Now")}>
+				<section class={cardClass(pourFirst)} aria-label={t("Now")}>
 					<h2>
 						{t("Now: batch {n}", { n: pouring.number })}{" "}
 						{begun.length > 1 && <small>{t("{n} more mixing", { n: begun.length - 1 })}</small>}
 					</h2>
 					<p class="day-line">{readySays(pouring, seconds)}</p>
-					<button type="button" class="day-button day-main" onClick={() => tap(room, pouringPlan, "poured")}>
+					<button type="button" class={buttonClass(pourFirst)} onClick={() => tap(room, pouringPlan, "poured")}>
 						{t("Batch {n} is poured", { n: pouring.number })}
 					</button>
 				</section>
@@ -183,33 +194,32 @@ function Cards(props: { shown: Shown; rest: PourRest; seconds: number; record: P
 			{spreading.map((one) => {
 				const batch = plan(one);
 				return batch ? (
-					<section class="day-card" key={one.number} aria-label={t("Spreading")}>
-						<button type="button" class="day-button" onClick={() => tap(room, batch, "done")}>
-							{t("Batch {n} is spread and spiked", { n: one.number })}
-						</button>
-					</section>
+					<button type="button" class="day-button" key={one.number} onClick={() => tap(room, batch, "done")}>
+						{t("Batch {n} is spread", { n: one.number })}
+					</button>
 				) : null;
 			})}
 			{next && nextPlan && (
-				<section class={`day-card${pouring ? "" : " day-now"}`} aria-label={t("Next")}>
+				<section class={cardClass(!pourFirst)} aria-label={t("Next")}>
 					<h2>
 						{t("Next: batch {n}", { n: next.number })} <small>{startSays(next, seconds)}</small>
 					</h2>
 					<BatchLine batch={nextPlan} />
-					<button
-						type="button"
-						class={`day-button${pouring ? "" : " day-main"}`}
-						onClick={() => tap(room, nextPlan, "started")}
-					>
+					<button type="button" class={buttonClass(!pourFirst)} onClick={() => tap(room, nextPlan, "started")}>
 						{t("Start batch {n}", { n: next.number })}
-					</button>
-					<button type="button" class="day-button day-quiet" onClick={() => skip(room, nextPlan)}>
-						{t("Leave batch {n} out", { n: next.number })}
 					</button>
 				</section>
 			)}
 		</>
 	);
+}
+
+function cardClass(first: boolean): string {
+	return `day-card${first ? " day-now" : ""}`;
+}
+
+function buttonClass(first: boolean): string {
+	return `day-button${first ? " day-main" : ""}`;
 }
 
 function readySays(batch: BatchNow, seconds: number): string {
@@ -289,7 +299,7 @@ function useRest(room: string, record: PourRecord | undefined): { rest: PourRest
 			return;
 		}
 		let stale = false;
-		call("pour.replan", { job: current, room, now: new Date().toISOString() })
+		call("pour.replan", { job: current, book: bookText.peek(), room, now: new Date().toISOString() })
 			.then((fresh) => {
 				if (stale) return;
 				setRest(fresh);

@@ -54,7 +54,7 @@ export function PatchMap(props: PatchMapProps) {
 					key={`${exit.x},${exit.y}`}
 					class="patch-text"
 					x={exit.x * 1000}
-					y={-exit.y * 1000 + text * 1.5}
+					y={-exit.y * 1000 + text * 1.15}
 					font-size={text * 0.8}
 				>
 					{t("way out")}
@@ -78,7 +78,7 @@ export function PatchMap(props: PatchMapProps) {
 function frame(outer: Point[]): { x: number; y: number; width: number; height: number } {
 	const xs = outer.map((p) => p.x * 1000);
 	const ys = outer.map((p) => -p.y * 1000);
-	const margin = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)) * 0.07;
+	const margin = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)) * 0.09;
 	const [x, y] = [Math.min(...xs) - margin, Math.min(...ys) - margin];
 	return { x, y, width: Math.max(...xs) + margin - x, height: Math.max(...ys) + margin - y };
 }

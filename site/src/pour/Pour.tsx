@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { call } from "../engine/client";
 import type { ClockPlan, Finding, PourBays } from "../engine/contract";
 import { Weight } from "../parts/marks";
+import { bookText } from "../state/book";
 import { job } from "../state/job";
 import { t } from "../words/words";
 import { Batches } from "./Batches";
@@ -158,7 +159,7 @@ function Bays({ shown }: { shown: Shown }) {
 		if (!job.value) return;
 		setBusy(true);
 		try {
-			setBays(await call("pour.bays", { job: job.value, room: shown.pour.id }));
+			setBays(await call("pour.bays", { job: job.value, book: bookText.peek(), room: shown.pour.id }));
 		} finally {
 			setBusy(false);
 		}

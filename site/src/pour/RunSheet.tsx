@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import { call } from "../engine/client";
 import type { PourDay, PourEntry } from "../engine/contract";
+import { bookText } from "../state/book";
 import { fileName, save } from "../state/files";
 import { edit, job } from "../state/job";
 import { t } from "../words/words";
@@ -87,7 +88,9 @@ function Steps({ entries, when }: { entries: PourEntry[]; when: (text: string) =
 }
 
 function holdSays(entry: PourEntry, when: (text: string) => string): string {
-	const says = t("{hold}: go on from {earliest}", { hold: entry.hold, earliest: when(entry.holdEarliest) });
+	const earliest = when(entry.holdEarliest);
+	if (!entry.who) return t("until {earliest}", { earliest });
+	const says = t("{hold}: go on from {earliest}", { hold: entry.hold, earliest });
 	return entry.holdLatest ? `${says}, ${t("at the latest {latest}", { latest: when(entry.holdLatest) })}` : says;
 }
 
@@ -96,7 +99,7 @@ async function saveCalendar(tell: (text: string) => void): Promise<void> {
 	if (!current) return;
 	try {
 		const stamp = `${new Date().toISOString().slice(0, 19)}Z`;
-		const { text } = await call("pour.calendar", { job: current, stamp });
+		const { text } = await call("pour.calendar", { job: current, book: bookText.peek(), stamp });
 		save(fileName(current.name, "ics"), text, "text/calendar");
 		tell("");
 	} catch (error) {

@@ -119,7 +119,7 @@ function Bar({ task, x }: { task: Task; x: (seconds: number) => number }) {
 				width={to - from}
 				height={thin ? 6 : row - 6}
 			/>
-			{!thin && to - from > 11 && (
+			{!thin && to - from > 6 * String(task.batch).length + 3 && (
 				<text class={`task-text task-text-${task.kind}`} x={(from + to) / 2} y={row / 2 + 4}>
 					{task.batch}
 				</text>

@@ -3,6 +3,7 @@ import { signal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import { callLatest } from "../engine/client";
 import type { BatchPlan, Job, PourDay, RoomPlan, RoomPour } from "../engine/contract";
+import { bookText } from "../state/book";
 import { job, plan, trouble } from "../state/job";
 
 export const pourDay = signal<PourDay | null>(null);
@@ -11,14 +12,15 @@ export const working = signal(false);
 /** Keeps the pour of the open job worked out as long as the caller is shown. */
 export function useWorkedPour(): PourDay | null {
 	const current = job.value;
+	const book = bookText.value;
 	const last = useRef("");
 	useEffect(() => {
 		if (!current) return;
-		const key = JSON.stringify({ ...current, record: undefined });
+		const key = book + JSON.stringify({ ...current, record: undefined });
 		if (key === last.current) return;
 		last.current = key;
 		void work(current);
-	}, [current]);
+	}, [current, book]);
 	useEffect(
 		() => () => {
 			pourDay.value = null;
@@ -31,7 +33,7 @@ export function useWorkedPour(): PourDay | null {
 async function work(current: Job): Promise<void> {
 	working.value = true;
 	try {
-		const worked = await callLatest("pour", { job: current });
+		const worked = await callLatest("pour", { job: current, book: bookText.peek() });
 		if (worked) pourDay.value = worked;
 	} catch (error) {
 		trouble.value = (error as Error).message;
