@@ -17,8 +17,9 @@ const (
 // Word is a name that rules may use, with what the page needs to ask for it.
 type Word struct {
 	rules.Word
-	Step string // where in the work it is asked: room, deck, moisture, edges, leveller, primer, patch, aggregate, barrier, air, crew, finish, pour day
+	Step string // where in the work it is asked: room, heating, old floor, deck, joists, sheets, surface, moisture, priming, edges, leveller, primer, patch, aggregate, barrier, air, crew, lifting, dust, people, finish, pour day
 	Bare Bare   // the unit that the page writes behind a bare number
+	When string // the word that must be true for it to be asked; empty: always
 }
 
 // Bare is a word's usual unit in each system.
@@ -27,7 +28,10 @@ type Bare struct{ Metric, US string }
 // Vocabulary is every word that rules may use, in the order of the work.
 func Vocabulary() []Word { return vocabulary }
 
-var vocabulary = join(roomWords, deckWords, doorWords, sheetWords, primerWords, patchWords, airWords, crewWords, workedOutWords, pourDayWords)
+var vocabulary = join(
+	roomWords, deckWords, timberWords, slabWords, closingWords, doorWords, doorClosingWords, penetrationWords, sheetWords, primerWords, patchWords,
+	primingTimeWords, airWords, siteWords, crewWords, peopleWords, workedOutWords, proofWords, pourDayWords,
+)
 
 func join(lists ...[]Word) []Word {
 	var all []Word
@@ -85,6 +89,7 @@ var (
 	stresses     = Bare{"MPa", "psi"}
 	emissions    = Bare{"g/(m2 24 h)", "lb/(1000 ft2 24 h)"}
 	areaPressure = Bare{"kPa", "psf"}
+	airflows     = Bare{"L/s", "cu ft/min"}
 )
 
 // asked makes a word that a person may answer.
@@ -93,6 +98,14 @@ func asked(scope, step, name string, t rules.Type, bare Bare, meaning, example, 
 		Word: rules.Word{Name: name, Scope: scope, Type: t, Asked: true, Meaning: meaning, Example: example, Question: question, Why: why, How: how},
 		Step: step, Bare: bare,
 	}
+}
+
+// only makes words that are asked where another one is true.
+func only(when string, words []Word) []Word {
+	for i := range words {
+		words[i].When = when
+	}
+	return words
 }
 
 // stated makes a word that a product's sheet states.

@@ -40,6 +40,10 @@ func DemoJob(id string) *Job {
 		"air.temperature": "17 °C", "air.humidity": "55 %", "air.speed": "1 km/h", "deck.temperature": "14 °C", "water.temperature": "11 °C", "powder.temperature": "16 °C",
 		"crew.people": "2", "crew.mixers": "1", "crew.buckets": "2", "bucket.size": "30 L", "order.confidence": "90 %",
 		"finish.kind": "large tile", "finish.thickness": "13 mm",
+		"air.sun": "no", "heater.kind": "none", "water.clean": "yes", "prime.wait": "5 h",
+		"carry.distance": "25 m", "carry.per_trip": "1", "lift.horizontal": "300 mm", "lift.vertical": "350 mm", "lift.travel": "550 mm", "stack.bags": "2",
+		"dust.task": "grinder-shroud", "dust.hours": "1 h", "dust.indoors": "yes", "dust.hepa": "yes", "dust.wheel": "125 mm", "dust.airflow": "65 L/s", "respirator.factor": "10",
+		"skin.covered": "yes", "power.protected": "yes", "fumes.used": "yes", "fumes.aired": "yes",
 	}
 	room := &job.Rooms[0]
 	room.Name = "Laundry and hall"
@@ -48,20 +52,27 @@ func DemoJob(id string) *Job {
 	}}
 	room.KeepOuts = []KeepOut{{ID: "boiler", Name: "Boiler plinth", Shape: Shape{How: ShapeRectangle, Length: "0.60 m", Width: "0.55 m", At: &Spot{"0 m", "2.55 m"}}}}
 	room.Doors = []Door{
-		{ID: "kitchen", Name: "Kitchen", Wall: 0, At: "2.90 m", Width: "0.82 m", Exit: true, Neighbour: "1180 mm", Answers: Answers{"door.leaf_gap": "28 mm", "door.dammed": "yes"}},
+		{ID: "kitchen", Name: "Kitchen", Wall: 0, At: "2.90 m", Width: "0.82 m", Exit: true, Neighbour: "1180 mm", Answers: Answers{"door.leaf_gap": "28 mm", "door.dammed": "yes", "door.dam_height": "40 mm"}},
 		{ID: "yard", Name: "Yard door", Wall: 5, At: "0.90 m", Width: "0.90 m", Neighbour: "1226 mm", Answers: Answers{"door.leaf_gap": "35 mm"}},
 	}
 	room.Penetrations = []Penetration{
-		{ID: "drain", Name: "Floor drain", Kind: "drain", At: Spot{"1.10 m", "1.90 m"}, Diameter: "110 mm", Height: "1192 mm", Answers: Answers{}},
-		{ID: "waste", Name: "Washer waste", Kind: "pipe", At: Spot{"3.85 m", "1.35 m"}, Diameter: "50 mm", Answers: Answers{}},
+		{ID: "drain", Name: "Floor drain", Kind: "drain", At: Spot{"1.10 m", "1.90 m"}, Diameter: "110 mm", Height: "1192 mm", Answers: Answers{"penetration.collared": "yes", "penetration.plugged": "yes"}},
+		{ID: "waste", Name: "Washer waste", Kind: "pipe", At: Spot{"3.85 m", "1.35 m"}, Diameter: "50 mm", Answers: Answers{"penetration.collared": "yes"}},
 	}
 	room.Decks = []DeckArea{
 		{ID: "ply", Name: "Plywood", Answers: Answers{
-			"deck.kind": "plywood", "deck.absorbency": "normal", "deck.thickness": "21 mm", "deck.sound": "yes", "deck.clean": "yes", "deck.gaps_filled": "yes", "deck.screwed": "yes", "deck.moisture": "11 %"}},
+			"deck.kind": "plywood", "deck.absorbency": "normal", "deck.thickness": "21 mm", "deck.sound": "yes", "deck.clean": "yes", "deck.gaps_filled": "yes", "deck.screwed": "yes", "deck.moisture": "11 %",
+			"joist.size": "other", "joist.breadth": "47 mm", "joist.depth": "195 mm", "joist.grade": "c24", "joist.spacing": "400 mm", "joist.span": "3.1 m", "joist.sound": "yes", "joist.blocked": "yes",
+			"deck.layers": "1", "deck.edges_held": "yes", "deck.gap": "3 mm", "deck.lip": "1 mm", "deck.sheet_length": "2.44 m", "deck.sheet_width": "1.22 m",
+			"deck.fastener": "screws", "deck.fastener_edge": "150 mm", "deck.fastener_field": "300 mm", "deck.damp_grade": "yes", "primer.suits": "yes"}},
 		{ID: "screed", Name: "Old screed by the boiler", Shape: &Shape{How: ShapeRectangle, Length: "1.40 m", Width: "1.10 m", At: &Spot{"0 m", "2.00 m"}}, Answers: Answers{
-			"deck.kind": "screed", "deck.absorbency": "porous", "deck.sound": "yes", "deck.clean": "yes", "deck.gaps_filled": "yes", "slab.age": "4000 d", "slab.humidity": DontKnow}},
+			"deck.kind": "screed", "deck.absorbency": "porous", "deck.sound": "yes", "deck.clean": "yes", "deck.gaps_filled": "yes", "slab.age": "4000 d", "slab.humidity": DontKnow,
+			"deck.thickness": "45 mm", "screed.laid": "bonded", "deck.drop_time": "40 s", "deck.contaminated": "no", "deck.weak_skin": "no", "deck.crack_width": "0.5 mm", "deck.crack_moves": "no",
+			"deck.moving_joints": "no", "moisture.method": "none", "slab.on_ground": "no", "primer.suits": "yes"}},
 	}
-	room.Answers = Answers{"room.occupied_below": "no", "room.heated": "no", "room.wet": "yes", "survey.error": "1 mm"}
+	room.Answers = Answers{"room.occupied_below": "no", "room.heated": "no", "room.wet": "yes", "survey.error": "1 mm",
+		"floor.disturbed": "yes", "floor.year": "1978", "floor.tested": "yes",
+		"strip.all_round": "yes", "strip.thickness": "5 mm", "strip.height": "60 mm", "strip.spacing": "350 mm", "room.sealed": "yes"}
 	room.Readings.Rows = demoReadings()
 	return job
 }

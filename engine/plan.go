@@ -63,10 +63,11 @@ func (w *work) readJob() {
 			w.readAnswers(sheet.Values, ScopeJob, "sheets/"+kind+"/values", rules.FromSheet, w.facts)
 		}
 	}
+	w.proveAir()
 }
 
 func (w *work) plan() *Plan {
-	plan := &Plan{Units: string(w.units), Problems: w.problems, Totals: w.totals, Findings: w.findings, Questions: w.questions(), Rooms: []RoomPlan{}}
+	plan := &Plan{Units: string(w.units), Problems: w.problems, Totals: w.totals, Findings: w.findings, Questions: w.questions(), Rooms: []RoomPlan{}, Holds: holding(ScopeJob, w.facts)}
 	if plan.Problems == nil {
 		plan.Problems = []Problem{}
 	}

@@ -35,6 +35,7 @@ func (w *work) workDoors(r *roomWork) {
 		if flight, ok := flightOf(facts); ok {
 			worksOut(facts, "stair.variation", number(flight.Variation))
 		}
+		plan.Holds = holding(ScopeDoor, facts)
 		r.doorFacts = append(r.doorFacts, facts)
 		r.plan.Doors = append(r.plan.Doors, plan)
 	}
@@ -84,12 +85,15 @@ func (w *work) workPenetrations(r *roomWork) {
 		plan := PenetrationPlan{ID: p.penetration.ID, Name: p.penetration.Name, Kind: p.penetration.Kind, At: p.at, Radius: p.radius}
 		if word := wordByName["penetration.kind"]; isOne(p.penetration.Kind, word.Type.Choices...) {
 			worksOut(facts, "penetration.kind", choice(p.penetration.Kind))
+			worksOut(facts, "penetration.drain", truth(p.penetration.Kind == "drain"))
+			worksOut(facts, "penetration.flange", truth(p.penetration.Kind == "flange"))
 		}
 		if r.hasPour && p.hasTop && r.finishStated {
 			proud := p.top - r.plane.At(p.at) - r.finish
 			plan.Proud = w.pointer(proud, quantity.Length)
 			worksOut(facts, "penetration.proud", number(proud))
 		}
+		plan.Holds = holding(ScopePenetration, facts)
 		r.passedFacts = append(r.passedFacts, facts)
 		r.plan.Penetrations = append(r.plan.Penetrations, plan)
 	}

@@ -89,8 +89,20 @@ func gravity(f Finding) int {
 var derived = map[string][]string{
 	"door.rise": {"finish.thickness"}, "door.step": {"finish.thickness"}, "penetration.proud": {"finish.thickness"},
 	"mix.temperature": {"water.temperature", "powder.temperature"},
-	"deck.wood":       {"deck.kind"}, "deck.mineral": {"deck.kind"},
+	"deck.wood":       {"deck.kind"}, "deck.mineral": {"deck.kind"}, "deck.hard": {"deck.kind"}, "deck.gypsum": {"deck.kind"}, "deck.screed": {"deck.kind"},
+	"deck.tiled": {"deck.kind"}, "deck.residue": {"deck.kind"},
+	"joist.ratio": joistAnswers, "joist.ratio_total": joistAnswers, "joist.deflection_live": joistAnswers, "joist.deflection_total": joistAnswers,
+	"joist.span_allowed": joistAnswers, "deck.dead_load": {"finish.kind", "finish.thickness"},
+	"filler.volume": {"deck.gap", "deck.thickness"}, "filler.mass": {"deck.gap", "deck.thickness"}, "filler.water": {"deck.gap", "deck.thickness"},
+	"moisture.probes": {"moisture.method"}, "moisture.chloride": {"moisture.method"}, "moisture.plastic": {"moisture.method"},
+	"moisture.probe_depth": {"deck.thickness", "slab.sides"}, "prime.ready": {"deck.absorbency"}, "prime.latest": {"deck.absorbency"},
+	"dew.point": {"air.temperature", "air.humidity"}, "dew.margin": {"air.temperature", "air.humidity", "deck.temperature"},
+	"evaporation.rate": {"air.temperature", "air.humidity", "air.speed", "deck.temperature"},
+	"lift.limit":       {"lift.horizontal", "lift.vertical", "lift.travel"}, "carry.walk": {"carry.per_trip", "carry.distance"}, "stack.load": {"stack.bags"},
+	"dust.used": {"dust.task"}, "dust.wheel_driven": {"dust.task"}, "dust.airflow_needed": {"dust.wheel"}, "respirator.needed": {"dust.hours", "dust.indoors"},
 }
+
+var joistAnswers = []string{"joist.size", "joist.breadth", "joist.depth", "joist.grade", "joist.spacing", "joist.span", "finish.kind", "finish.thickness"}
 
 // questions lists what the checks would like to know, each thing once, in the order of the work.
 func (w *work) questions() []Question {
@@ -105,7 +117,7 @@ func (w *work) questions() []Question {
 		if finding.State != rules.Unanswered {
 			continue
 		}
-		for _, name := range w.askedWords(finding.Missing) {
+		for _, name := range w.askedWords(finding) {
 			word := wordByName[name]
 			subject := subjectOf(word.Scope, finding.Subject)
 			k := key{name, subject.Room, subject.ID}
@@ -122,16 +134,20 @@ func (w *work) questions() []Question {
 	return list
 }
 
-// askedWords turns missing words into those that a person may answer; what a worked-out word waits for is asked only while it is open.
-func (w *work) askedWords(missing []string) []string {
+// askedWords turns missing words into those that a person may answer; what a worked-out word waits for is asked only while it is open, and only where
+// the question makes sense.
+func (w *work) askedWords(finding Finding) []string {
+	facts, _ := w.factsOf(finding.Subject)
 	var asked []string
-	for _, name := range missing {
+	for _, name := range finding.Missing {
 		if word := wordByName[name]; word != nil && word.Asked {
 			asked = append(asked, name)
 			continue
 		}
 		for _, source := range derived[name] {
-			if _, answered := w.facts[source]; !answered {
+			word := wordByName[source]
+			_, answered := facts[source]
+			if !answered && (word.When == "" || isTrue(facts, word.When)) && !contains(asked, source) {
 				asked = append(asked, source)
 			}
 		}

@@ -221,6 +221,7 @@ func (w *work) deckPlan(deck *deckWork) DeckPlan {
 	plan := DeckPlan{
 		ID: deck.area.ID, Name: deck.area.Name, Kind: deck.facts["deck.kind"].Value.Text, Outline: deck.outline, Covering: deck.whole,
 		Area: w.of(deck.facts["deck.area"].Value.Number, quantity.Area), Least: w.length(deck.least), Figures: w.figures(ScopeDeck, deck.facts),
+		Holds: holding(ScopeDeck, deck.facts), Moisture: w.moisturePlan(deck),
 	}
 	if plan.Outline.Holes == nil {
 		plan.Outline.Holes = []floor.Ring{}

@@ -55,6 +55,8 @@ func (w *work) workRoom(room *Room, field string) *roomWork {
 	} else {
 		w.workRough(r)
 	}
+	w.proveDecks(r)
+	w.proveRoom(r)
 	w.workDoors(r)
 	w.workPenetrations(r)
 	return r
@@ -63,7 +65,7 @@ func (w *work) workRoom(room *Room, field string) *roomWork {
 func emptyRoom(room *Room) RoomPlan {
 	return RoomPlan{
 		ID: room.ID, Name: room.Name, Outline: floor.Outline{Outer: floor.Ring{}, Holes: []floor.Ring{}}, Walls: []Amount{}, Doors: []DoorPlan{},
-		Penetrations: []PenetrationPlan{}, Decks: []DeckPlan{}, Readings: []ReadingPlan{}, Sketch: []floor.Point{},
+		Penetrations: []PenetrationPlan{}, Decks: []DeckPlan{}, Readings: []ReadingPlan{}, Sketch: []floor.Point{}, Holds: []string{},
 	}
 }
 
@@ -127,10 +129,7 @@ func (w *work) workDeck(r *roomWork, d *deckSite, region floor.Region, area floa
 	deck := deckWork{deckSite: d, region: region, facts: within(r.facts)}
 	w.readAnswers(d.area.Answers, ScopeDeck, d.field+"/answers", rules.FromTyped, deck.facts)
 	worksOut(deck.facts, "deck.area", number(area))
-	if kind, stated := deck.facts["deck.kind"]; stated {
-		worksOut(deck.facts, "deck.wood", truth(isOne(kind.Value.Text, "plywood", "osb", "chipboard", "boards")))
-		worksOut(deck.facts, "deck.mineral", truth(isOne(kind.Value.Text, "concrete", "screed", "gypsum")))
-	}
+	factKind(deck.facts)
 	deck.least = w.leastDepth(&deck)
 	return deck
 }

@@ -40,6 +40,7 @@ func (w *work) total() {
 	}
 	w.factTotals(area, volume, ready)
 	w.factMix(mass, water)
+	w.provePeople()
 }
 
 // factMix works out how warm the mix comes out, where both temperatures are known.

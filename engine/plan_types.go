@@ -13,6 +13,7 @@ type Plan struct {
 	Totals    Totals     `json:"totals"`
 	Findings  []Finding  `json:"findings"`
 	Questions []Question `json:"questions"`
+	Holds     []string   `json:"holds"` // the words that questions wait for and that are true of the job
 }
 
 // Amount is a quantity for people and for programs.
@@ -39,6 +40,7 @@ type RoomPlan struct {
 	Surface      string            `json:"surface"` // what the surface rests on, in words; empty without readings
 	Plane        *PlanePlan        `json:"plane"`   // nil without readings
 	Pour         *PourPlan         `json:"pour"`    // nil without a plane
+	Holds        []string          `json:"holds"`   // the words that questions wait for and that are true of it
 	Rough        *RoughPlan        `json:"rough"`   // nil where the floor was read, or nothing is said of it
 }
 
@@ -58,6 +60,7 @@ type DoorPlan struct {
 	Depth *Amount     `json:"depth"` // of the pour at the door
 	Rise  *Amount     `json:"rise"`  // finished floor over the bare deck
 	Step  *Amount     `json:"step"`  // finished floor less the floor beyond
+	Holds []string    `json:"holds"`
 }
 
 // PenetrationPlan is a drain, flange or pipe in plan.
@@ -68,6 +71,7 @@ type PenetrationPlan struct {
 	At     floor.Point `json:"at"`
 	Radius float64     `json:"radius"`
 	Proud  *Amount     `json:"proud"` // its top over the finished floor
+	Holds  []string    `json:"holds"`
 }
 
 // DeckPlan is one deck area with the figures that go by it.
@@ -81,6 +85,8 @@ type DeckPlan struct {
 	Figures  []FigurePlan  `json:"figures"`
 	Depths   *Depths       `json:"depths"`
 	Covering bool          `json:"covering"` // it is the room's first area: all that the others leave
+	Holds    []string      `json:"holds"`    // the words that questions wait for and that are true of it
+	Moisture *MoisturePlan `json:"moisture"` // nil where the deck needs no tests
 }
 
 // ReadingPlan is one reading in plan.

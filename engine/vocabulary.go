@@ -11,6 +11,7 @@ type WordPlan struct {
 	Choices   []string   `json:"choices"`
 	Asked     bool       `json:"asked"`
 	Step      string     `json:"step"`
+	When      string     `json:"when"` // the word that must be true for it to be asked; empty: always
 	Meaning   string     `json:"meaning"`
 	Example   string     `json:"example"`
 	Question  string     `json:"question"`
@@ -25,7 +26,7 @@ func WordList() []WordPlan {
 	list := make([]WordPlan, len(vocabulary))
 	for i, w := range vocabulary {
 		list[i] = WordPlan{
-			Name: w.Name, Scope: w.Scope, Kind: w.Type.Kind, Choices: some(w.Type.Choices), Asked: w.Asked, Step: w.Step, Meaning: w.Meaning,
+			Name: w.Name, Scope: w.Scope, Kind: w.Type.Kind, Choices: some(w.Type.Choices), Asked: w.Asked, Step: w.Step, When: w.When, Meaning: w.Meaning,
 			Example: w.Example, Question: w.Question, Why: w.Why, How: w.How, Metric: w.Bare.Metric, US: w.Bare.US,
 		}
 		if w.Type.Kind == rules.Quantity {

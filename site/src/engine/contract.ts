@@ -310,6 +310,8 @@ export interface Plan {
 	totals: Totals;
 	findings: Finding[];
 	questions: Question[];
+	/** the words that questions wait for and that are true of the job */
+	holds: string[];
 }
 
 /** Problem is something in the job that can't be read or worked out, for the person who must act: where, what was given, what would work.
@@ -338,8 +340,6 @@ export interface RoomPlan {
 	/** the outline could be read */
 	drawn: boolean;
 	outline: Outline;
-	/** the path of an outline that can't be, to show where it goes wrong */
-	sketch: Point[];
 	/** wall i runs from corner i to the next */
 	walls: Amount[];
 	closing: ClosingPlan | null;
@@ -355,6 +355,8 @@ export interface RoomPlan {
 	plane: PlanePlan | null;
 	/** nil without a plane */
 	pour: PourPlan | null;
+	/** the words that questions wait for and that are true of it */
+	holds: string[];
 	/** nil where the floor was read, or nothing is said of it */
 	rough: RoughPlan | null;
 }
@@ -394,6 +396,7 @@ export interface DoorPlan {
 	rise: Amount | null;
 	/** finished floor less the floor beyond */
 	step: Amount | null;
+	holds: string[];
 }
 
 /** PenetrationPlan is a drain, flange or pipe in plan. */
@@ -405,6 +408,7 @@ export interface PenetrationPlan {
 	radius: number;
 	/** its top over the finished floor */
 	proud: Amount | null;
+	holds: string[];
 }
 
 /** DeckPlan is one deck area with the figures that go by it. */
@@ -420,6 +424,10 @@ export interface DeckPlan {
 	depths: Depths | null;
 	/** it is the room's first area: all that the others leave */
 	covering: boolean;
+	/** the words that questions wait for and that are true of it */
+	holds: string[];
+	/** nil where the deck needs no tests */
+	moisture: MoisturePlan | null;
 }
 
 /** FigurePlan is a figure of the rulebook with its value on this job. */
@@ -443,6 +451,19 @@ export interface Depths {
 	mean: Amount;
 	greatest: Amount;
 	greatestAt: Point;
+}
+
+/** MoisturePlan is the moisture tests of one deck: how many, how deep, where, and whether those made satisfy their method. */
+export interface MoisturePlan {
+	method: string;
+	source: string;
+	needed: number;
+	/** of probes, where the slab's thickness is known */
+	probeDepth: Amount | null;
+	spots: Point[];
+	satisfied: boolean;
+	/** what is missing or wrong, in words */
+	open: string[];
 }
 
 /** ReadingPlan is one reading in plan. */
@@ -1373,6 +1394,8 @@ export interface WordPlan {
 	choices: string[];
 	asked: boolean;
 	step: string;
+	/** the word that must be true for it to be asked; empty: always */
+	when: string;
 	meaning: string;
 	example: string;
 	question: string;

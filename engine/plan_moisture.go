@@ -1,0 +1,131 @@
+package engine
+
+import (
+	"lowspot/engine/deck"
+	"lowspot/engine/floor"
+	"lowspot/engine/quantity"
+	"lowspot/rules"
+)
+
+// MoisturePlan is the moisture tests of one deck: how many, how deep, where, and whether those made satisfy their method.
+type MoisturePlan struct {
+	Method     string        `json:"method"`
+	Source     string        `json:"source"`
+	Needed     int           `json:"needed"`
+	ProbeDepth *Amount       `json:"probeDepth"` // of probes, where the slab's thickness is known
+	Spots      []floor.Point `json:"spots"`
+	Satisfied  bool          `json:"satisfied"`
+	Open       []string      `json:"open"` // what is missing or wrong, in words
+}
+
+// methodOf is how the deck's moisture was measured; by probes where nobody says, because those say most.
+func methodOf(facts rules.Facts) deck.Method {
+	id := "f2170"
+	switch {
+	case isTrue(facts, "moisture.chloride"):
+		id = "f1869"
+	case isTrue(facts, "moisture.plastic"):
+		id = "d4263"
+	}
+	method, _ := deck.MethodNamed(id)
+	return method
+}
+
+// proveMoisture works out how many tests the deck needs and how deep its probes sit.
+func (w *work) proveMoisture(d *deckWork) {
+	needed, err := methodOf(d.facts).TestsFor(d.facts["deck.area"].Value.Number)
+	if err != nil {
+		w.failAnswer(d.field, err)
+		return
+	}
+	worksOut(d.facts, "moisture.tests_needed", number(float64(needed)))
+	thickness, known := d.facts["deck.thickness"]
+	sides := sidesOf(d.facts)
+	if !known || sides == 0 {
+		return
+	}
+	depth, err := deck.ProbeDepth(thickness.Value.Number, sides)
+	if err != nil {
+		w.failAnswer(d.field, err)
+		return
+	}
+	worksOut(d.facts, "moisture.probe_depth", number(depth))
+}
+
+// sidesOf is from how many sides the slab dries; 0 where nobody says.
+func sidesOf(facts rules.Facts) int {
+	switch facts["slab.sides"].Value.Text {
+	case "one":
+		return 1
+	case "two":
+		return 2
+	}
+	return 0
+}
+
+// moisturePlan tells the deck's tests; nil on decks that have none.
+func (w *work) moisturePlan(d *deckWork) *MoisturePlan {
+	needed, known := d.facts["moisture.tests_needed"]
+	if !known {
+		return nil
+	}
+	method := methodOf(d.facts)
+	plan := &MoisturePlan{Method: method.Name, Source: method.Source, Needed: int(needed.Value.Number), Spots: d.testSpots(), Open: []string{}}
+	if depth, known := d.facts["moisture.probe_depth"]; known && method.ID == "f2170" {
+		plan.ProbeDepth = w.pointer(depth.Value.Number, quantity.Length)
+	}
+	verdict, err := surveyOf(d, method).Judge()
+	if err != nil {
+		return plan
+	}
+	plan.Satisfied = verdict.Satisfied
+	for _, reason := range verdict.Reasons {
+		if !contains(plan.Open, reason.Says) {
+			plan.Open = append(plan.Open, reason.Says)
+		}
+	}
+	return plan
+}
+
+func contains(list []string, text string) bool {
+	for _, one := range list {
+		if one == text {
+			return true
+		}
+	}
+	return false
+}
+
+// mostTests are judged; a deck needs no more.
+const mostTests = 1000
+
+// surveyOf puts the tests together from what is said of them: all stood alike, and the worst value stands for each.
+func surveyOf(d *deckWork, method deck.Method) deck.Survey {
+	names := map[string]struct{ value, count, waited string }{
+		"f2170": {"slab.humidity", "slab.probes", "slab.probe_wait"},
+		"f1869": {"slab.emission", "slab.emission_tests", "slab.emission_time"},
+		"d4263": {"slab.sheet_damp", "slab.sheet_tests", "slab.sheet_time"},
+	}[method.ID]
+	test := deck.Test{
+		Value: pointerTo(d.facts, names.value), Waited: pointerTo(d.facts, names.waited), Depth: pointerTo(d.facts, "slab.probe_depth"),
+		Condition: pointerTo(d.facts, "slab.conditioned"), Calibrated: pointerTo(d.facts, "slab.probe_checked"), Age: pointerTo(d.facts, "slab.reading_age"),
+	}
+	survey := deck.Survey{Method: method, Area: d.facts["deck.area"].Value.Number, Thickness: d.facts["deck.thickness"].Value.Number, Sides: sidesOf(d.facts)}
+	for i := 0; i < mostTests && float64(i) < d.facts[names.count].Value.Number; i++ {
+		survey.Tests = append(survey.Tests, test)
+	}
+	return survey
+}
+
+// pointerTo is a fact's number, or one for yes and nought for no; nil where it is open.
+func pointerTo(facts rules.Facts, name string) *float64 {
+	fact, known := facts[name]
+	if !known {
+		return nil
+	}
+	value := fact.Value.Number
+	if fact.Value.Truth {
+		value = 1
+	}
+	return &value
+}
