@@ -117,7 +117,7 @@ func (w *work) questions() []Question {
 		if finding.State != rules.Unanswered {
 			continue
 		}
-		for _, name := range w.askedWords(finding) {
+		for _, name := range w.askedWords(finding.Missing, finding.Subject) {
 			word := wordByName[name]
 			subject := subjectOf(word.Scope, finding.Subject)
 			k := key{name, subject.Room, subject.ID}
@@ -136,10 +136,10 @@ func (w *work) questions() []Question {
 
 // askedWords turns missing words into those that a person may answer; what a worked-out word waits for is asked only while it is open, and only where
 // the question makes sense.
-func (w *work) askedWords(finding Finding) []string {
-	facts, _ := w.factsOf(finding.Subject)
+func (w *work) askedWords(missing []string, s Subject) []string {
+	facts, _ := w.factsOf(s)
 	var asked []string
-	for _, name := range finding.Missing {
+	for _, name := range missing {
 		if word := wordByName[name]; word != nil && word.Asked {
 			asked = append(asked, name)
 			continue

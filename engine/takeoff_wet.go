@@ -60,7 +60,7 @@ func (t *buying) assumed(figure string, r *roomWork, deck *deckWork) rules.Facts
 
 // ask puts what is missing on the list of questions, each once.
 func (t *buying) ask(missing []string, s Subject) {
-	for _, name := range t.askedWords(missing) {
+	for _, name := range t.askedWords(missing, s) {
 		word := wordByName[name]
 		subject := subjectOf(word.Scope, s)
 		if t.isAsked(name, subject) {
