@@ -91,7 +91,6 @@ export function FloorMap(props: MapProps) {
 				<button type="button" onClick={() => setView(fit(whole, size))}>
 					{t("Whole floor")}
 				</button>
-				{props.room.pour && <LayerButtons study={roomStudy(props.room.id)} />}
 			</div>
 			<div
 				class={`map-board${task === "look" ? "" : " adding"}`}
@@ -115,6 +114,7 @@ export function FloorMap(props: MapProps) {
 					</p>
 				)}
 			</div>
+			{props.room.pour && <LayerButtons study={roomStudy(props.room.id)} />}
 			<Key room={props.room} under={under} />
 		</section>
 	);
