@@ -18,7 +18,7 @@ type Job struct {
 	Sheets  map[string]Sheet `json:"sheets"`  // by kind: leveller, primer, patch, aggregate, barrier
 	Notes   string           `json:"notes"`
 	Start   string           `json:"start,omitempty"`  // when the whole job begins, local: 2026-05-02T08:00; empty: times count from the first day
-	Record  []PourRecord     `json:"record,omitempty"` // what happened on pour day, one a room and bay
+	Record  []PourRecord     `json:"record,omitempty"` // what happened on pour day, one a room
 	Offer   *Offer           `json:"offer,omitempty"`  // what is quoted for it
 	After   *AfterPour       `json:"after,omitempty"`  // what came of it
 }
@@ -35,6 +35,7 @@ type Sheet struct {
 	Name    string  `json:"name"`
 	Generic bool    `json:"generic"` // shipped, typical values: the bag goes first
 	Values  Answers `json:"values"`
+	Kept    string  `json:"kept,omitempty"` // the ID of the kept sheet that this is a copy of
 }
 
 // Room is one pour: an outline with what stands in it, the readings taken in it, and where the finish plane goes.

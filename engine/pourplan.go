@@ -225,6 +225,11 @@ func (p *pourWork) bayPlans(bays []pour.Bay) []BayPlan {
 		for _, batch := range b.Batches {
 			plans[i].Bags += batch.Bags
 		}
+		dammed := 0.0
+		for _, dam := range b.Dams {
+			dammed += dam.Length
+		}
+		plans[i].Dammed = p.length(dammed)
 	}
 	return plans
 }

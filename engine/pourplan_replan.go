@@ -128,7 +128,7 @@ func (r *PourRecord) taps(began time.Time) ([]pour.Actual, error) {
 		for _, tap := range []struct {
 			text string
 			into **float64
-		}{{b.Started, &actual.Started}, {b.Carried, &actual.Carried}, {b.Poured, &actual.Poured}, {b.Done, &actual.Done}} {
+		}{{b.Started, &actual.Started}, {b.Poured, &actual.Poured}, {b.Done, &actual.Done}} {
 			if tap.text == "" {
 				continue
 			}

@@ -281,6 +281,18 @@ func TestARoomThatCannotBePouredYetSaysWhatToDo(t *testing.T) {
 	assert.Equal(t, "answers/bucket.size", day.Problems[0].Field)
 }
 
+func TestInUSUnitsWaterIsMeasuredInQuarterQuarts(t *testing.T) {
+	job := DemoJob("demo")
+	job.Units, job.Sheets = "us", GenericSheets("us")
+	day := MakePour(job, ShippedRulebook())
+	require.Empty(t, day.Problems)
+	first := day.Rooms[0].Batches[0]
+	assert.Equal(t, "5 qt", first.Water.Text)
+	assert.Equal(t, 20, first.Marks)
+	assert.Equal(t, "0.25 qt", first.Mark.Text)
+	assert.Equal(t, "50 lb", first.Powder.Text)
+}
+
 func TestTheSameJobGivesTheSamePourToTheByte(t *testing.T) {
 	_, one := demoPour(t)
 	_, two := demoPour(t)

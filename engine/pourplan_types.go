@@ -95,6 +95,7 @@ type RunSheet struct {
 type BayPlan struct {
 	Outline floor.Outline `json:"outline"`
 	Dams    []pour.Dam    `json:"dams"`
+	Dammed  Amount        `json:"dammed"` // length of all its dams
 	Area    Amount        `json:"area"`
 	Bags    int           `json:"bags"`
 	Batches []BatchPlan   `json:"batches"`

@@ -2,10 +2,9 @@ package engine
 
 // The record of pour day: what happened, kept in the job beside what was planned. Quantities and moments are kept as entered and tapped.
 
-// PourRecord is what happened to one pour. Bay counts from 1 where the room is poured in bays, and is 0 where it is poured as one.
+// PourRecord is what happened to one room's pour.
 type PourRecord struct {
-	Room    string        `json:"room"` // ID
-	Bay     int           `json:"bay,omitempty"`
+	Room    string        `json:"room"`    // ID
 	Started string        `json:"started"` // the moment the pour began, RFC 3339; every other moment is written the same way
 	Ended   string        `json:"ended,omitempty"`
 	Batches []BatchRecord `json:"batches"`
@@ -23,7 +22,6 @@ type PourRecord struct {
 type BatchRecord struct {
 	Batch   int    `json:"batch"` // from 1
 	Started string `json:"started,omitempty"`
-	Carried string `json:"carried,omitempty"`
 	Poured  string `json:"poured,omitempty"`
 	Done    string `json:"done,omitempty"`
 	Skipped bool   `json:"skipped,omitempty"`

@@ -95,7 +95,7 @@ export interface Job {
 	notes: string;
 	/** when the whole job begins, local: 2026-05-02T08:00; empty: times count from the first day */
 	start?: string;
-	/** what happened on pour day, one a room and bay */
+	/** what happened on pour day, one a room */
 	record?: PourRecord[];
 	/** what is quoted for it */
 	offer?: Offer;
@@ -236,13 +236,14 @@ export interface Sheet {
 	/** shipped, typical values: the bag goes first */
 	generic: boolean;
 	values: Answers;
+	/** the ID of the kept sheet that this is a copy of */
+	kept?: string;
 }
 
-/** PourRecord is what happened to one pour. Bay counts from 1 where the room is poured in bays, and is 0 where it is poured as one. */
+/** PourRecord is what happened to one room's pour. */
 export interface PourRecord {
 	/** ID */
 	room: string;
-	bay?: number;
 	/** the moment the pour began, RFC 3339; every other moment is written the same way */
 	started: string;
 	ended?: string;
@@ -265,7 +266,6 @@ export interface BatchRecord {
 	/** from 1 */
 	batch: number;
 	started?: string;
-	carried?: string;
 	poured?: string;
 	done?: string;
 	skipped?: boolean;
@@ -340,6 +340,8 @@ export interface RoomPlan {
 	/** the outline could be read */
 	drawn: boolean;
 	outline: Outline;
+	/** the path of an outline that can't be, to show where it goes wrong */
+	sketch: Point[];
 	/** wall i runs from corner i to the next */
 	walls: Amount[];
 	closing: ClosingPlan | null;
@@ -1308,6 +1310,8 @@ export interface PourBays {
 export interface BayPlan {
 	outline: Outline;
 	dams: Dam[];
+	/** length of all its dams */
+	dammed: Amount;
 	area: Amount;
 	bags: number;
 	batches: BatchPlan[];
@@ -2048,8 +2052,6 @@ export interface Past {
 	volume: Amount;
 	/** waste and all */
 	perBag: Amount;
-	/** share by which more was used than the sheets' yields ask */
-	waste: string;
 	/** what to state as the bag's yield, so that with the rulebook's waste it comes out as it did */
 	yield: string;
 	says: string;

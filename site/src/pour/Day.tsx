@@ -291,7 +291,7 @@ function useRest(room: string, record: PourRecord | undefined): { rest: PourRest
 		const timer = setInterval(() => setBeat((n) => n + 1), replanEvery);
 		return () => clearInterval(timer);
 	}, []);
-	const taps = JSON.stringify(record?.batches.map((b) => [b.batch, b.started, b.carried, b.poured, b.done, b.skipped]));
+	const taps = JSON.stringify(record?.batches.map((b) => [b.batch, b.started, b.poured, b.done, b.skipped]));
 	useEffect(() => {
 		const current = job.value;
 		if (!record || !current) {

@@ -191,10 +191,7 @@ function Bays({ shown }: { shown: Shown }) {
 								wait: bay.clock.longestWait.text,
 							})}{" "}
 							{bay.dams.length > 0 &&
-								t("Set {n} dams first, {length} in all.", {
-									n: bay.dams.length,
-									length: `${bay.dams.reduce((sum, dam) => sum + dam.length, 0).toFixed(2)} m`,
-								})}
+								t("Dams to set first: {n}, {length} in all.", { n: bay.dams.length, length: bay.dammed.text })}
 						</p>
 					</li>
 				))}

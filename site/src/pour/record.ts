@@ -2,8 +2,8 @@
 import type { BatchPlan, BatchRecord, Job, PourRecord } from "../engine/contract";
 import { edit, job } from "../state/job";
 
-export type Moment = "started" | "carried" | "poured" | "done";
-const moments: Moment[] = ["started", "carried", "poured", "done"];
+export type Moment = "started" | "poured" | "done";
+const moments: Moment[] = ["started", "poured", "done"];
 
 export function recordIndex(current: Job | null, room: string): number {
 	return current?.record?.findIndex((record) => record.room === room) ?? -1;
@@ -41,7 +41,7 @@ function fresh(batch: BatchPlan, started?: string): BatchRecord {
 	return started ? { ...record, started } : record;
 }
 
-/** Notes that a batch was started, carried, poured or spread, now. */
+/** Notes that a batch was started, poured or spread, now. */
 export function tap(room: string, batch: BatchPlan, moment: Moment): void {
 	const now = new Date().toISOString();
 	change(room, (record) => {
