@@ -103,6 +103,21 @@ func TestAChangedRuleMarksWhatItTouches(t *testing.T) {
 	}
 }
 
+func TestAFigureThatThePlanRestsOnMayFailButNeverYieldsANumberThatLooksRight(t *testing.T) {
+	for name, value := range map[string]string{"least_depth": "mm(3) + kg(1)", "bag_yield": "litres(1) / 0", "bag_mass": "kg(25", "waste_share": "nobody"} {
+		rule := *ShippedRulebook().Book.Find(name)
+		rule.Value = value
+		plan := MakePlan(DemoJob("demo"), ReadRulebook(ChangeRule(ShippedRulebook(), rule, "me", "2026-05-02")))
+		assert.False(t, plan.Totals.Ready, name)
+		require.Len(t, plan.Problems, 1, name)
+		assert.Equal(t, "rulebook/"+name, plan.Problems[0].Field)
+		rule.Value, rule.Off = ShippedRulebook().Book.Find(name).Value, "not here"
+		plan = MakePlan(DemoJob("demo"), ReadRulebook(ChangeRule(ShippedRulebook(), rule, "me", "2026-05-02")))
+		assert.False(t, plan.Totals.Ready, name)
+		assert.Equal(t, "rulebook/"+name, plan.Problems[0].Field)
+	}
+}
+
 func TestADraftIsTriedOnTheJobWithoutBeingKept(t *testing.T) {
 	book := ShippedRulebook()
 	rule := *book.Book.Find("least_depth")

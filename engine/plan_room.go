@@ -50,9 +50,11 @@ func (w *work) workRoom(room *Room, field string) *roomWork {
 	r.site = site
 	w.measure(r)
 	w.workDecks(r)
-	if len(r.points) > 0 {
+	switch {
+	case w.brokenFigure("least_depth"):
+	case len(r.points) > 0:
 		w.workPour(r)
-	} else {
+	default:
 		w.workRough(r)
 	}
 	w.proveDecks(r)
@@ -146,8 +148,8 @@ func isOne(text string, of ...string) bool {
 // leastDepth asks the rulebook. Where it can't say for want of an answer the figure itself is unanswered on the page, and the plane is
 // placed by the wood deck's depth, the deeper of the two: buying for less than the floor needs is the dearer mistake.
 func (w *work) leastDepth(deck *deckWork) float64 {
-	least, result := w.book.quantity("least_depth", deck.facts)
-	if result.State == rules.Known {
+	least, known := w.resting("least_depth", deck.facts)
+	if known || w.brokenFigure("least_depth") {
 		return least
 	}
 	assumed := within(deck.facts)

@@ -15,12 +15,13 @@ func (w *work) total() {
 		volume += room.volume
 		ready = ready && (room.hasPour || room.rough != nil)
 	}
-	waste, _ := w.book.quantity("waste_share", w.facts)
-	mass, _ := w.book.quantity("bag_mass", w.facts)
-	yield, _ := w.book.quantity("bag_yield", w.facts)
+	waste, wasteKnown := w.resting("waste_share", w.facts)
+	mass, massKnown := w.resting("bag_mass", w.facts)
+	yield, yieldKnown := w.resting("bag_yield", w.facts)
 	water, _ := w.book.quantity("bag_water", w.facts)
 	least, _ := w.book.quantity("water_least", w.facts)
 	most, _ := w.book.quantity("water_most", w.facts)
+	ready = ready && wasteKnown && massKnown && yieldKnown
 	exact := bagsFor(volume*(1+waste), yield)
 	bags := w.wholeBags(exact)
 	for _, room := range w.rooms {
