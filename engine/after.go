@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -83,9 +84,17 @@ type Past struct {
 	Bags   float64 `json:"bags"`
 	Volume Amount  `json:"volume"`
 	PerBag Amount  `json:"perBag"` // waste and all
-	Waste  string  `json:"waste"`  // share by which more was used than the sheets' yields ask
 	Yield  string  `json:"yield"`  // what to state as the bag's yield, so that with the rulebook's waste it comes out as it did
 	Says   string  `json:"says"`
+}
+
+// moreOrLess tells by which share more powder was used than the sheets' yields ask.
+func moreOrLess(share float64) string {
+	percent := strconv.FormatFloat(math.Round(1000*math.Abs(share))/10, 'f', -1, 64)
+	if share < 0 {
+		return "That is " + percent + " % less powder than the sheets' yields ask."
+	}
+	return "That is " + percent + " % more powder than the sheets' yields ask."
 }
 
 // MakePast adds up the outcomes of past jobs. Jobs whose bags weren't counted don't count.
@@ -110,8 +119,7 @@ func MakePast(jobs []Job, book *Rulebook, units quantity.System) Past {
 	waste, _ := book.quantity("waste_share", nil)
 	a := amounts{units}
 	p.Volume, p.PerBag = a.of(poured, quantity.Volume), a.of(poured/p.Bags, quantity.Volume)
-	p.Waste = quantity.WriteIn(stated/poured-1, "%")
-	p.Yield = quantity.WriteIn(poured/p.Bags*(1+waste), "L")
-	p.Says = "Over " + counted(p.Jobs, "past job", "past jobs") + ", " + strconv.FormatFloat(p.Bags, 'f', -1, 64) + " bags filled " + p.Volume.Text + ": " + p.PerBag.Text + " a bag, waste and all."
+	p.Yield = quantity.Write(poured/p.Bags*(1+waste), quantity.Volume, units)
+	p.Says = "Over " + counted(p.Jobs, "past job", "past jobs") + ", " + strconv.FormatFloat(p.Bags, 'f', -1, 64) + " bags filled " + p.Volume.Text + ": " + p.PerBag.Text + " a bag, waste and all. " + moreOrLess(stated/poured-1)
 	return p
 }

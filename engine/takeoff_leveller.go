@@ -40,7 +40,7 @@ func (t *buying) volumes() []Reason {
 		case r.rough != nil:
 			reasons = append(reasons, Reason{Says: called(r, nil) + ": " + area + " × " + t.length(r.rough.mean).Text + ", a guess: " + volume + "."})
 		default:
-			reasons = append(reasons, Reason{Says: called(r, nil) + ": " + strconv.Itoa(len(r.points)) + " readings under a finish plane whose staff reads " + r.plan.Plane.Staff.Text + ", " + t.length(r.plan.Pour.Depths.Mean.SI).Text + " deep on " + area + ": " + volume + "."})
+			reasons = append(reasons, Reason{Says: called(r, nil) + ": " + strconv.Itoa(len(r.points)) + " readings under a finish plane whose staff reads " + r.plan.Plane.Staff.Text + ", " + t.length(r.plan.Pour.Depths.Mean.SI).Text + " deep on " + area + ": " + volume + "; with the ground between them as it most likely lies " + t.volume(t.likely[r]).Text + "."})
 		}
 	}
 	return reasons

@@ -43,12 +43,13 @@ type buying struct {
 	*study
 	writer takeoff.Writer
 	out    *TakeOff
-	doubt  *spread  // of the whole volume; nil until every room has a depth
-	shop   *pricing // nil where nothing is priced
+	doubt  *spread               // of the whole volume; nil until every room has a depth
+	likely map[*roomWork]float64 // a read room's volume with the ground between the readings as it most likely lies, m³
+	shop   *pricing              // nil where nothing is priced
 }
 
 func newBuying(job *Job, book *Rulebook) *buying {
-	t := &buying{study: &study{work: workOut(job, book)}, writer: takeoff.Writer{System: job.Units}}
+	t := &buying{study: &study{work: workOut(job, book)}, writer: takeoff.Writer{System: job.Units}, likely: map[*roomWork]float64{}}
 	t.problems = nil
 	t.waste, _ = book.quantity("waste_share", t.facts)
 	t.yield, _ = book.quantity("bag_yield", t.facts)
@@ -68,7 +69,8 @@ func (t *buying) spreads() *spread {
 			deviation := r.rough.doubt * r.outline.Area()
 			one.ground = deviation * deviation
 		} else if volume, err := survey.VolumeOf(r.model, r.outline, r.plane); err == nil {
-			one.ground = volume.Deviation * volume.Deviation
+			one = spread{mean: volume.Mean, ground: volume.Deviation * volume.Deviation}
+			t.likely[r] = volume.Mean
 		}
 		all = all.and(one)
 	}

@@ -99,6 +99,9 @@ func (t *buying) priceLine(line *TakeOffLine, byName map[string][]takeoff.Price)
 	d := best.Dimension
 	line.line, line.Packs = best, best.Packs
 	line.Pack, line.Leftover, line.Mass = t.counting(best.Pack, d), t.counting(best.Leftover, d), t.of(best.Mass, quantity.Mass)
+	if !countsOne(row.Pack) {
+		line.Pack.Text = row.Pack
+	}
 }
 
 // costs is what whole packs cost; beyond all measure it is as good as never.

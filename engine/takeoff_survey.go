@@ -6,6 +6,15 @@ import (
 	"lowspot/engine/quantity"
 )
 
+// fine writes a length of fractions of a millimetre.
+func (t *buying) fine(si float64) Amount {
+	step, unit := 1e-4, "mm"
+	if t.units == quantity.US {
+		step, unit = 2.54e-4, "in"
+	}
+	return Amount{si, quantity.WriteIn(math.Round(si/step)*step, unit)}
+}
+
 // quickSurvey tells what reading the floor would spare. The mean depth is taken to come out as said; then only the doubt shrinks, and with it
 // the bags that are bought against running out.
 func (t *buying) quickSurvey() {
@@ -34,7 +43,7 @@ func (t *buying) quickSurvey() {
 		return
 	}
 	t.out.Survey = &SurveySaves{
-		Doubt: t.of(math.Sqrt(now)/area, quantity.Length), After: t.length(still), Buy: t.out.Bags.Buy, Surely: then.Buy, Fewer: max(t.out.Bags.Buy-then.Buy, 0), Readings: int(readings),
+		Doubt: t.fine(math.Sqrt(now) / area), After: t.fine(still), Buy: t.out.Bags.Buy, Surely: then.Buy, Fewer: max(t.out.Bags.Buy-then.Buy, 0), Readings: int(readings),
 	}
 	t.out.Survey.Saves = t.worth("leveller", t.out.Survey.Fewer)
 }

@@ -5,12 +5,8 @@ import type { KeptEntry as Entry } from "../engine/contract";
 import { fileName, save } from "../state/files";
 import { open } from "../state/job";
 import { go } from "../state/route";
+import { usualUnits } from "../state/units";
 import { t } from "../words/words";
-
-/** Inches and pounds where the browser's region uses them. */
-function usualUnits(): "metric" | "us" {
-	return /-(US|LR|MM)\b/i.test(navigator.language) ? "us" : "metric";
-}
 
 async function startDemo(): Promise<void> {
 	const { job } = await call("jobs.demo", {});
@@ -42,6 +38,13 @@ export function Start() {
 					<button type="button" class="button-main" onClick={startNew}>
 						{t("Start a new job")}
 					</button>
+				</section>
+				<section class="way">
+					<h2>{t("At the counter")}</h2>
+					<p>{t("An area and a rough depth: a priced list on paper in half a minute.")}</p>
+					<a class="button" href="#/counter">
+						{t("Make a quote")}
+					</a>
 				</section>
 				<section class="way">
 					<h2>{t("See one first")}</h2>

@@ -1,0 +1,92 @@
+// What ought to be asked before the sale, how far the bags may be off, and what reading the floor would spare.
+import { WordField, wordNamed } from "../bench/WordField";
+import type { Question } from "../engine/contract";
+import { plan } from "../state/job";
+import { takeOff } from "../state/takeoff";
+import { t } from "../words/words";
+
+const steps = ["deck", "moisture", "room"];
+
+/** The questions about the floor itself: first those that the list had to assume, then those that checks wait for. */
+function questions(): Question[] {
+	const assumed = takeOff.value?.asks ?? [];
+	const checks = (plan.value?.questions ?? []).filter((q) => steps.includes(q.step) && !q.dontKnow);
+	const known = new Set(assumed.map(keyOf));
+	return [...assumed.filter((q) => !q.dontKnow), ...checks.filter((q) => !known.has(keyOf(q)))].filter(
+		(q) => q.word !== "deck.kind",
+	);
+}
+
+function keyOf(q: Question): string {
+	return `${q.word} ${q.subject.room} ${q.subject.id}`;
+}
+
+/** The deck of a question, so that it reads "Over chipboard: how thick is it?". */
+function over(q: Question): string {
+	const deck = plan.value?.rooms.find((r) => r.id === q.subject.room)?.decks.find((d) => d.id === q.subject.id);
+	return deck?.kind ? t("Over {deck}", { deck: t(deck.kind) }) : "";
+}
+
+export function Asked() {
+	const list = questions();
+	if (list.length === 0) return null;
+	return (
+		<section class="asked no-print" aria-label={t("Ask before you sell")}>
+			<h2>{t("Ask before you sell")}</h2>
+			<ul>
+				{list.slice(0, 8).map((q) => (
+					<li key={keyOf(q)}>
+						{over(q) && <span class="asked-over small">{over(q)}</span>}
+						<WordField asQuestion name={q.word} subject={q.subject} />
+						<p class="small soft">{t(wordNamed(q.word)?.why ?? "")}</p>
+					</li>
+				))}
+			</ul>
+		</section>
+	);
+}
+
+/** The bags at three confidences, and the quick survey. */
+export function Sureness() {
+	const bags = takeOff.value?.bags;
+	const survey = takeOff.value?.survey;
+	if (!bags) return null;
+	return (
+		<section class="sureness" aria-label={t("How sure the bags are")}>
+			<dl>
+				<div>
+					<dt>{t("bags enough one time in two")}</dt>
+					<dd>{bags.half}</dd>
+				</div>
+				<div>
+					<dt>{t("nine times in ten")}</dt>
+					<dd>{bags.ninety}</dd>
+				</div>
+				<div>
+					<dt>{t("99 in 100")}</dt>
+					<dd>{bags.ninetyNine}</dd>
+				</div>
+			</dl>
+			{survey && (
+				<p>
+					{t(
+						"The depth is a guess: one time in three the mean is off by more than {doubt}. {readings} readings with a laser bring that down to {after}",
+						{
+							doubt: survey.doubt.text,
+							readings: survey.readings,
+							after: survey.after.text,
+						},
+					)}
+					{survey.fewer > 0
+						? t(": then {surely} bags are enough where {buy} are quoted, {fewer} fewer.", {
+								surely: survey.surely,
+								buy: survey.buy,
+								fewer: survey.fewer,
+							})
+						: "."}{" "}
+					{survey.saves && <b>{t("That saves {money} before tax and discount.", { money: survey.saves })}</b>}
+				</p>
+			)}
+		</section>
+	);
+}

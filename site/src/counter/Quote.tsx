@@ -1,0 +1,281 @@
+// The quote: what is bought, each price beside it, and what it comes to. It is what the printer gets.
+import { useState } from "preact/hooks";
+import { call, isEngineError } from "../engine/client";
+import type { BillPlan, TakeOff, TakeOffLine } from "../engine/contract";
+import { job } from "../state/job";
+import { editOffer, keepShop, shop, takeOff } from "../state/takeoff";
+import { t } from "../words/words";
+
+export function Quote({ list }: { list?: boolean }) {
+	const worked = takeOff.value;
+	if (!worked || worked.lines.length === 0) return null;
+	const printed = worked.lines.filter((line) => line.quoted);
+	return (
+		<section class="quote" aria-label={list ? t("Shopping list") : t("Quote")}>
+			<QuoteHead list={list} worked={worked} />
+			<table class="quote-lines">
+				<thead>
+					<tr>
+						<th scope="col">{t("Item")}</th>
+						<th scope="col">{t("Needed")}</th>
+						<th scope="col" class="quote-number">
+							{t("Packs")}
+						</th>
+						<th scope="col">{t("Pack")}</th>
+						{list ? (
+							<th scope="col">{t("Left over")}</th>
+						) : (
+							<>
+								<th scope="col" class="quote-number">
+									{t("Each")}
+								</th>
+								<th scope="col" class="quote-number">
+									{t("Amount")}
+								</th>
+							</>
+						)}
+					</tr>
+				</thead>
+				<tbody>
+					{worked.lines.map((line) => (
+						<Line key={line.key} line={line} list={list} />
+					))}
+				</tbody>
+			</table>
+			{!list && worked.bill && <Sums bill={worked.bill} />}
+			{list && (
+				<p class="small">
+					{t("{count} packs, {mass} in all.", {
+						count: printed.reduce((sum, line) => sum + line.packs, 0),
+						mass: worked.mass.text,
+					})}
+				</p>
+			)}
+			<Foot worked={worked} list={list} />
+		</section>
+	);
+}
+
+function QuoteHead({ list, worked }: { list?: boolean; worked: TakeOff }) {
+	const offer = job.value?.offer;
+	const seller = shop.value;
+	return (
+		<div class="quote-head print-only">
+			<div>
+				<b>{seller?.name}</b>
+				<p class="quote-lines-of-text">{seller?.address}</p>
+			</div>
+			<div>
+				<h1>
+					{list ? t("Shopping list") : t("Quote")} {!list && offer?.number}
+				</h1>
+				{job.value?.name !== t("Quote {number}", { number: offer?.number ?? "" }) && <p>{job.value?.name}</p>}
+				{offer?.customer && <p>{t("For {customer}", { customer: offer.customer })}</p>}
+				{offer?.date && (
+					<p>
+						{offer.date}
+						{!list && worked.until && ` · ${t("holds until {day}", { day: worked.until })}`}
+					</p>
+				)}
+			</div>
+		</div>
+	);
+}
+
+function Line({ line, list }: { line: TakeOffLine; list?: boolean }) {
+	const [open, setOpen] = useState(false);
+	const pack = packText(line);
+	return (
+		<>
+			<tr class={line.quoted ? undefined : "quote-out no-print"}>
+				<th scope="row">
+					<label class="quote-tick">
+						<input
+							type="checkbox"
+							class="no-print"
+							tabIndex={-1}
+							checked={line.quoted}
+							aria-label={t("Quote {item}", { item: line.item })}
+							onChange={(event) => {
+								const quoted = event.currentTarget.checked;
+								editOffer(`lines/${line.key}`, (offer) => {
+									offer.lines[line.key] = quoted;
+								});
+							}}
+						/>
+						<span>{t(line.item)}</span>
+					</label>
+				</th>
+				<td>
+					<button
+						type="button"
+						class="quote-why no-print"
+						tabIndex={-1}
+						aria-expanded={open}
+						aria-label={t("Why {need} of {item}", { need: line.need.text, item: line.item })}
+						onClick={() => setOpen(!open)}
+					>
+						{line.need.text}
+					</button>
+					<span class="print-only">{line.need.text}</span>
+				</td>
+				<td class="quote-number quote-packs">{line.packs}</td>
+				<td>{pack}</td>
+				{list ? (
+					<td>{line.leftover.text}</td>
+				) : (
+					<>
+						<td class="quote-number">
+							<PriceBox line={line} />
+							<span class="print-only">{line.price?.each}</span>
+						</td>
+						<td class="quote-number">
+							{line.price?.amount}
+							{line.price?.margin && <span class="quote-margin no-print">{line.price.margin}</span>}
+						</td>
+					</>
+				)}
+			</tr>
+			{open && (
+				<tr class="quote-because">
+					<td colSpan={6}>
+						<Because line={line} />
+					</td>
+				</tr>
+			)}
+		</>
+	);
+}
+
+/** A pack by what it holds; what is counted one by one by its name. */
+function packText(line: TakeOffLine): string {
+	return line.pack.text === "1"
+		? t(line.packName)
+		: t("{name} of {holds}", { name: t(line.packName), holds: line.pack.text });
+}
+
+export function Because({ line }: { line: TakeOffLine }) {
+	return (
+		<ol class="because">
+			{line.because.map((reason, i) => (
+				<li key={`${i} ${reason.says}`}>
+					{reason.says}
+					{reason.rule && (
+						<>
+							{" "}
+							<a href={`#/rules/${encodeURIComponent(reason.rule)}`}>{reason.rule}</a>{" "}
+							<span class="soft">{reason.source}</span>
+						</>
+					)}
+				</li>
+			))}
+			{line.keeps && (
+				<li>{t("Keeps {time} closed and dry: look at the date on the pack.", { time: line.keeps.text })}</li>
+			)}
+		</ol>
+	);
+}
+
+/** A price typed here goes into the price list. */
+function PriceBox({ line }: { line: TakeOffLine }) {
+	const [typing, setTyping] = useState<string | null>(null);
+	const [wrong, setWrong] = useState("");
+	const keep = async (typed: string) => {
+		const seller = shop.value;
+		setTyping(null);
+		if (!seller || typed === (line.price?.each ?? "")) return;
+		try {
+			const item = line.price?.item ?? line.item;
+			const own = seller.prices.find((row) => row.item === line.price?.item && row.code === line.price?.code);
+			const { shop: next } = await call("prices.set", {
+				shop: seller,
+				item,
+				pack: own?.pack ?? packOf(line),
+				price: typed,
+			});
+			setWrong("");
+			keepShop(next);
+		} catch (error) {
+			setWrong(isEngineError(error) ? error.message : String(error));
+		}
+	};
+	return (
+		<>
+			<input
+				type="text"
+				class="price-box no-print"
+				inputMode="decimal"
+				aria-label={t("Price of one {pack} of {item}", { pack: line.packName, item: line.item })}
+				aria-invalid={wrong ? true : undefined}
+				value={typing ?? line.price?.each ?? ""}
+				onInput={(event) => setTyping(event.currentTarget.value)}
+				onBlur={(event) => keep(event.currentTarget.value.trim())}
+			/>
+			{wrong && <p class="field-error no-print">{wrong}</p>}
+		</>
+	);
+}
+
+function packOf(line: TakeOffLine): string {
+	return line.pack.text === "1" ? "" : line.pack.text;
+}
+
+function Sums({ bill }: { bill: BillPlan }) {
+	return (
+		<dl class="quote-sums">
+			{bill.discount && <Sum label={t("Discount {rate}", { rate: bill.rate })} value={`−${bill.discount}`} />}
+			{bill.delivery && <Sum label={t("Delivery")} value={bill.delivery} />}
+			{bill.labour && <Sum label={t("Labour")} value={bill.labour} />}
+			<Sum label={t("Net")} value={bill.net} />
+			{bill.taxes.map((tax) => (
+				<Sum
+					key={tax.name}
+					label={t("{name} tax, {rate} of {net}", { name: tax.name, rate: tax.rate, net: tax.net })}
+					value={tax.tax}
+				/>
+			))}
+			<Sum main label={t("Total")} value={`${bill.total} ${bill.currency}`} />
+			{bill.margin && (
+				<div class="no-print soft">
+					<dt>{t("Margin, not printed")}</dt>
+					<dd>{bill.margin}</dd>
+				</div>
+			)}
+		</dl>
+	);
+}
+
+function Sum({ label, value, main }: { label: string; value: string; main?: boolean }) {
+	return (
+		<div class={main ? "quote-total" : undefined}>
+			<dt>{label}</dt>
+			<dd>{value}</dd>
+		</div>
+	);
+}
+
+function Foot({ worked, list }: { worked: TakeOff; list?: boolean }) {
+	const bill = worked.bill;
+	const unpriced = bill?.unpriced ?? [];
+	return (
+		<div class="quote-foot small">
+			{!list && unpriced.length > 0 && (
+				<p>
+					{t("Without a price yet, and not in the total: {items}.", {
+						items: unpriced.map((item) => t(item)).join(", "),
+					})}
+				</p>
+			)}
+			{worked.survey && worked.bags && (
+				<p>
+					{t("Nobody has measured this floor. It may take {few} bags or {many}; reading it first narrows that down.", {
+						few: worked.bags.half,
+						many: worked.bags.ninetyNine,
+					})}
+				</p>
+			)}
+			<p>{t("The sheet on the bag goes first. Look at the dates on bags and tins.")}</p>
+			{!list && shop.value?.terms && <p class="quote-lines-of-text">{shop.value.terms}</p>}
+		</div>
+	);
+}
