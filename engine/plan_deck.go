@@ -4,7 +4,6 @@ package engine
 
 import (
 	"lowspot/engine/deck"
-	"lowspot/engine/floor"
 	"lowspot/rules"
 )
 
@@ -222,34 +221,4 @@ func (w *work) proveFiller(d *deckWork, joints float64) {
 	worksOut(d.facts, "filler.powder", number(mix.Powder))
 	worksOut(d.facts, "filler.mass", number(mix.Mass))
 	worksOut(d.facts, "filler.water", number(mix.Water))
-}
-
-// spotted asks for so many spots more than are needed, since some may fall on another deck area that lies over this one.
-const spotted = 3
-
-// testSpots are where moisture tests go on a deck.
-func (d *deckWork) testSpots() []floor.Point {
-	spots := []floor.Point{}
-	needed, known := d.facts["moisture.tests_needed"]
-	if !known || len(d.outline.Outer) > 100 {
-		return spots
-	}
-	count := int(needed.Value.Number)
-	all, _ := deck.TestSpots(d.outline, min(spotted*count, 60))
-	for _, spot := range all {
-		if len(spots) < count && d.lies(spot) {
-			spots = append(spots, spot)
-		}
-	}
-	return spots
-}
-
-// lies tells whether a spot is on this deck area and on no other.
-func (d *deckWork) lies(spot floor.Point) bool {
-	for _, piece := range d.region {
-		if piece.Contains(spot) {
-			return true
-		}
-	}
-	return false
 }

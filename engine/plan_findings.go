@@ -127,7 +127,10 @@ func (w *work) questions() []Question {
 				byKey[k] = i
 				list = append(list, Question{Word: name, Subject: subject, Step: word.Step, Question: word.Question, Why: word.Why, How: word.How, DontKnow: w.answer(name, subject) == DontKnow})
 			}
-			list[i].Checks = append(list[i].Checks, finding.Rule)
+			if !contains(list[i].Checks, finding.Rule) {
+				list[i].Checks = append(list[i].Checks, finding.Rule)
+				list[i].Risks = append(list[i].Risks, Risk{finding.Rule, finding.Weight, finding.Caution})
+			}
 		}
 	}
 	sort.SliceStable(list, func(i, j int) bool { return order[list[i].Word] < order[list[j].Word] })

@@ -9,13 +9,20 @@ import (
 
 // MoisturePlan is the moisture tests of one deck: how many, how deep, where, and whether those made satisfy their method.
 type MoisturePlan struct {
-	Method     string        `json:"method"`
-	Source     string        `json:"source"`
-	Needed     int           `json:"needed"`
-	ProbeDepth *Amount       `json:"probeDepth"` // of probes, where the slab's thickness is known
-	Spots      []floor.Point `json:"spots"`
-	Satisfied  bool          `json:"satisfied"`
-	Open       []string      `json:"open"` // what is missing or wrong, in words
+	Method     string     `json:"method"`
+	Source     string     `json:"source"`
+	Needed     int        `json:"needed"`
+	ProbeDepth *Amount    `json:"probeDepth"` // of probes, where the slab's thickness is known
+	Spots      []TestSpot `json:"spots"`
+	Satisfied  bool       `json:"satisfied"`
+	Open       []string   `json:"open"` // what is missing or wrong, in words
+}
+
+// TestSpot is where one moisture test goes.
+type TestSpot struct {
+	At floor.Point `json:"at"`
+	X  Amount      `json:"x"`
+	Y  Amount      `json:"y"`
 }
 
 // methodOf is how the deck's moisture was measured; by probes where nobody says, because those say most.
@@ -70,7 +77,7 @@ func (w *work) moisturePlan(d *deckWork) *MoisturePlan {
 		return nil
 	}
 	method := methodOf(d.facts)
-	plan := &MoisturePlan{Method: method.Name, Source: method.Source, Needed: int(needed.Value.Number), Spots: d.testSpots(), Open: []string{}}
+	plan := &MoisturePlan{Method: method.Name, Source: method.Source, Needed: int(needed.Value.Number), Spots: w.testSpots(d), Open: []string{}}
 	if depth, known := d.facts["moisture.probe_depth"]; known && method.ID == "f2170" {
 		plan.ProbeDepth = w.pointer(depth.Value.Number, quantity.Length)
 	}
@@ -128,4 +135,38 @@ func pointerTo(facts rules.Facts, name string) *float64 {
 		value = 1
 	}
 	return &value
+}
+
+// spotted asks for so many spots more than are needed, since some may fall on another deck area that lies over this one.
+const (
+	spotted       = 3
+	mostTestSpots = 60  // looked at while somebody types
+	mostTestWalls = 100 // of a deck area whose spots are worked out while somebody types
+)
+
+// testSpots are where moisture tests go on a deck; none while a change is only tried, which nobody looks at.
+func (w *work) testSpots(d *deckWork) []TestSpot {
+	spots := []TestSpot{}
+	needed, known := d.facts["moisture.tests_needed"]
+	if !known || w.before != nil || len(d.outline.Outer) > mostTestWalls {
+		return spots
+	}
+	count := int(needed.Value.Number)
+	all, _ := deck.TestSpots(d.outline, min(spotted*count, mostTestSpots))
+	for _, spot := range all {
+		if len(spots) < count && d.lies(spot) {
+			spots = append(spots, TestSpot{At: spot, X: w.length(spot.X), Y: w.length(spot.Y)})
+		}
+	}
+	return spots
+}
+
+// lies tells whether a spot is on this deck area and on no other.
+func (d *deckWork) lies(spot floor.Point) bool {
+	for _, piece := range d.region {
+		if piece.Contains(spot) {
+			return true
+		}
+	}
+	return false
 }

@@ -197,6 +197,14 @@ type Question struct {
 	Question string   `json:"question"`
 	Why      string   `json:"why"`
 	How      string   `json:"how"`
-	Checks   []string `json:"checks"` // that stay unanswered without it
+	Checks   []string `json:"checks"`          // that stay unanswered without it
+	Risks    []Risk   `json:"risks,omitempty"` // what that risks, check by check
 	DontKnow bool     `json:"dontKnow"`
+}
+
+// Risk is what stays open where a check can't be made: how grave it would be, and who could come to harm.
+type Risk struct {
+	Rule    string `json:"rule"`
+	Weight  string `json:"weight"`
+	Caution string `json:"caution"`
 }

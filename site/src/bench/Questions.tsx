@@ -35,11 +35,16 @@ function QuestionCard({ question }: { question: Question }) {
 			<p class="small">{question.why}</p>
 			<p class="small soft">{t("How: {how}", { how: question.how })}</p>
 			{question.dontKnow ? (
-				<p class="small">
-					{t("You don’t know. Not checked for that reason: {checks}.", {
-						checks: question.checks.map(readable).join(", "),
-					})}
-				</p>
+				<>
+					<p class="small">{t("You don’t know. Not checked for that reason, and what that risks:")}</p>
+					<ul class="small">
+						{(question.risks ?? []).map((risk) => (
+							<li key={risk.rule}>
+								<Weight weight={risk.weight} /> {readable(risk.rule)}. {risk.caution && t(risk.caution)}
+							</li>
+						))}
+					</ul>
+				</>
 			) : (
 				<button type="button" class="button-quiet" onClick={() => answer(question.word, question.subject, dontKnow)}>
 					{t("Don’t know")}

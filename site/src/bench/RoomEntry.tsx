@@ -5,6 +5,7 @@ import { Choice, Field, Pick, RemoveButton, Section } from "../parts/fields";
 import { edit, job, newId, plan, problemOf } from "../state/job";
 import { t } from "../words/words";
 import { WordField } from "./WordField";
+import { Words } from "./WordGroups";
 
 type RoomProps = { index: number };
 
@@ -431,6 +432,9 @@ export function EdgesEntry({ index }: RoomProps) {
 					/>
 					<WordField name="door.leaf_gap" subject={subject("door", door.id)} />
 					<WordField name="door.dammed" subject={subject("door", door.id)} />
+					{plan.value?.rooms[index]?.doors.find((d) => d.id === door.id)?.holds.includes("door.dammed") && (
+						<WordField name="door.dam_height" subject={subject("door", door.id)} />
+					)}
 					<WordField name="stair.place" subject={subject("door", door.id)} />
 					{["foot", "head"].includes(door.answers["stair.place"] ?? "") && (
 						<>
@@ -536,6 +540,11 @@ export function EdgesEntry({ index }: RoomProps) {
 								x.height = v;
 							})
 						}
+					/>
+					<Words
+						step="edges"
+						subject={subject("penetration", p.id)}
+						holds={plan.value?.rooms[index]?.penetrations.find((planned) => planned.id === p.id)?.holds}
 					/>
 				</div>
 			))}

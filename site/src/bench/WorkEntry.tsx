@@ -1,31 +1,12 @@
 // Entering the deck, the products, the plane, the air and the crew: forms made from the vocabulary, in the order of the work.
 
-import type { Subject } from "../engine/contract";
 import { Choice, Field, Pick, RemoveButton, Section } from "../parts/fields";
 import { edit, job, newId, plan, vocabulary } from "../state/job";
 import { t } from "../words/words";
+import { MoistureTests } from "./MoistureTests";
 import { depthUnit, editRoom, ShapeEntry } from "./RoomEntry";
-import { labelOf, ValueField, WordField } from "./WordField";
-
-const jobSubject: Subject = { scope: "job", room: "", id: "", name: "" };
-
-/** Every asked word of a scope and of some steps. */
-function Words(props: { scope: string; steps: string[]; subject: Subject; without?: string[] }) {
-	const words = vocabulary.value.filter(
-		(word) =>
-			word.asked &&
-			word.scope === props.scope &&
-			props.steps.includes(word.step) &&
-			!props.without?.includes(word.name),
-	);
-	return (
-		<>
-			{words.map((word) => (
-				<WordField key={word.name} name={word.name} subject={props.subject} />
-			))}
-		</>
-	);
-}
+import { labelOf, ValueField } from "./WordField";
+import { jobSubject, WordGroup, Words } from "./WordGroups";
 
 export function DeckEntry({ index }: { index: number }) {
 	const room = job.value?.rooms[index];
@@ -76,21 +57,32 @@ export function DeckEntry({ index }: { index: number }) {
 							/>
 						)}
 						<Words
-							scope="deck"
-							steps={["deck", "moisture"]}
+							step="deck"
 							subject={{ scope: "deck", room: room.id, id: deck.id, name: deck.name }}
+							holds={planned?.holds}
 						/>
+						{["joists", "sheets", "surface", "moisture", "priming"].map((step) => (
+							<WordGroup
+								key={step}
+								step={step}
+								subject={{ scope: "deck", room: room.id, id: deck.id, name: deck.name }}
+								holds={planned?.holds}
+							/>
+						))}
+						{planned?.moisture && <MoistureTests tests={planned.moisture} />}
 						{planned && (
 							<details>
 								<summary class="small">{t("What the rulebook says for it")}</summary>
 								<table class="trace">
 									<tbody>
-										{planned.figures.map((figure) => (
-											<tr key={figure.name}>
-												<th scope="row">{figure.words}</th>
-												<td>{figure.state === "known" ? figure.text : t("not answered")}</td>
-											</tr>
-										))}
+										{planned.figures
+											.filter((figure) => figure.state === "known")
+											.map((figure) => (
+												<tr key={figure.name}>
+													<th scope="row">{figure.words}</th>
+													<td>{figure.text}</td>
+												</tr>
+											))}
 									</tbody>
 								</table>
 							</details>
@@ -114,11 +106,19 @@ export function DeckEntry({ index }: { index: number }) {
 				{t("Add a part of another kind")}
 			</button>
 			<Words
-				scope="room"
-				steps={["room"]}
+				step="room"
 				without={["survey.error"]}
 				subject={{ scope: "room", room: room.id, id: room.id, name: "" }}
+				holds={plan.value?.rooms[index]?.holds}
 			/>
+			{["heating", "old floor", "edges"].map((step) => (
+				<WordGroup
+					key={step}
+					step={step}
+					subject={{ scope: "room", room: room.id, id: room.id, name: "" }}
+					holds={plan.value?.rooms[index]?.holds}
+				/>
+			))}
 		</Section>
 	);
 }
@@ -219,7 +219,12 @@ function PlaneProblem({ field }: { field: string }) {
 export function AirEntry() {
 	return (
 		<Section title={t("Air, finish and crew")} id="air">
-			<Words scope="job" steps={["finish", "air", "crew"]} subject={jobSubject} />
+			{["finish", "air", "crew"].map((step) => (
+				<Words key={step} step={step} subject={jobSubject} holds={plan.value?.holds} />
+			))}
+			{["priming", "lifting", "dust", "people"].map((step) => (
+				<WordGroup key={step} step={step} subject={jobSubject} holds={plan.value?.holds} />
+			))}
 		</Section>
 	);
 }

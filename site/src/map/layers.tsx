@@ -1,6 +1,8 @@
-// What the study adds to the map, each layer by its button: doubt, next reading, flatness, height indicators, carriers, high spots, lifts.
+// What the study adds to the map, each layer by its button: doubt, next reading, flatness, height indicators, carriers, high
+// spots, lifts; and where the plan wants moisture tests.
 import { useId } from "preact/hooks";
 import type { Point, RoomPlan, RoomStudy } from "../engine/contract";
+import { plan } from "../state/job";
 import { cutShown, type LayerName, layerNames, layers, toggle } from "../state/study";
 import { t } from "../words/words";
 import { path } from "./view";
@@ -14,6 +16,7 @@ const words: Record<LayerName, string> = {
 	carriers: "Carriers",
 	spots: "High spots",
 	lifts: "Lifts",
+	moisture: "Moisture tests",
 };
 
 export function LayerButtons({ study }: { study: RoomStudy | undefined }) {
@@ -120,6 +123,13 @@ export function MarkLayers({ study, at }: { study: RoomStudy | undefined; at: (p
 				study.suspects.map((suspect) => (
 					<circle key={suspect.row} class="suspect" cx={at(suspect.at).x} cy={at(suspect.at).y} r={12} />
 				))}
+			{shown.has("moisture") &&
+				testSpots(study.id).map((spot, i) => (
+					<g key={i}>
+						<path class="test-spot" d={triangle(at(spot))} />
+						<Note at={at(spot)} text={t("test {number}", { number: i + 1 })} />
+					</g>
+				))}
 			{shown.has("next") && study.next && (
 				<g>
 					<path class="next-reading" d={cross(at(study.next.at))} />
@@ -128,6 +138,15 @@ export function MarkLayers({ study, at }: { study: RoomStudy | undefined; at: (p
 			)}
 		</g>
 	);
+}
+
+function testSpots(room: string): Point[] {
+	const decks = plan.value?.rooms.find((r) => r.id === room)?.decks ?? [];
+	return decks.flatMap((deck) => deck.moisture?.spots.map((spot) => spot.at) ?? []);
+}
+
+function triangle({ x, y }: Point): string {
+	return `M${x} ${y + 8}L${x - 8} ${y - 6}H${x + 8}Z`;
 }
 
 function cross({ x, y }: Point): string {

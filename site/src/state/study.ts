@@ -52,6 +52,7 @@ export const layerNames = [
 	"carriers",
 	"spots",
 	"lifts",
+	"moisture",
 ] as const;
 export type LayerName = (typeof layerNames)[number];
 export const layers = signal<ReadonlySet<LayerName>>(new Set<LayerName>(["readings"]));
