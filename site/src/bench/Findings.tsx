@@ -28,6 +28,7 @@ export function Findings() {
 				{open.length > 0 && <Weight weight="ask" count={open.length} />}
 				<Weight weight="kept" count={kept.length} />
 			</div>
+			<RuleProblems />
 			{[...broken, ...faulty].map((finding) => (
 				<FindingCard key={keyOf(finding)} finding={finding} />
 			))}
@@ -96,6 +97,21 @@ function FindingCard({ finding }: { finding: Finding }) {
 			{finding.state === "broken" && <Clear finding={finding} />}
 			<Why finding={finding} />
 		</article>
+	);
+}
+
+/** Figures of the rulebook that the plan rests on and that can't be worked out. */
+function RuleProblems() {
+	const problems = (plan.value?.problems ?? []).filter((problem) => problem.field.startsWith("rulebook/"));
+	return (
+		<>
+			{problems.map((problem) => (
+				<p key={problem.field} class="finding field-error" role="alert">
+					{problem.message} {problem.remedy}{" "}
+					<a href={`#/rules/${encodeURIComponent(problem.field.slice("rulebook/".length))}`}>{t("Open the rule")}</a>
+				</p>
+			))}
+		</>
 	);
 }
 

@@ -38,6 +38,7 @@ export function ValueField(props: {
 	value: string;
 	field: string;
 	label: string;
+	hint?: string;
 	onChange: (typed: string) => void;
 }) {
 	const { word, value, label, onChange } = props;
@@ -77,6 +78,7 @@ export function ValueField(props: {
 			field={props.field}
 			value={shown}
 			unit={job.value?.units === "us" ? word.us : word.metric}
+			hint={props.hint}
 			placeholder={value === dontKnow ? t("don’t know") : t("for example {example}", { example: word.example })}
 			onChange={onChange}
 		/>

@@ -5,6 +5,7 @@ import { edit, job, newId, plan, vocabulary } from "../state/job";
 import { t } from "../words/words";
 import { MoistureTests } from "./MoistureTests";
 import { depthUnit, editRoom, ShapeEntry } from "./RoomEntry";
+import { SheetShelf } from "./SheetShelf";
 import { labelOf, ValueField } from "./WordField";
 import { jobSubject, WordGroup, Words } from "./WordGroups";
 
@@ -250,6 +251,7 @@ export function SheetsEntry() {
 							<b>{t(kind)}</b>{" "}
 							<span class="small soft">{sheet.generic ? t("typical, read your bag") : sheet.name}</span>
 						</summary>
+						<SheetShelf kind={kind} sheet={sheet} />
 						<Field
 							label={t("Name on the sheet")}
 							field={`sheets/${kind}/name`}
@@ -270,6 +272,7 @@ export function SheetsEntry() {
 									label={labelOf(word)}
 									field={`sheets/${kind}/values/${word.name}`}
 									value={sheet.values[word.name] ?? ""}
+									hint={sheet.generic && sheet.values[word.name] ? t("typical, read your bag") : undefined}
 									onChange={(typed) =>
 										edit(`sheets/${kind}/${word.name}`, (draft) => {
 											const s = draft.sheets[kind];

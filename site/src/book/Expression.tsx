@@ -18,12 +18,16 @@ export function Expression(props: {
 	const [plain, setPlain] = useState(false);
 	const changed = useRef(props.onChange);
 	changed.current = props.onChange;
+	const written = useRef(new Set<string>()); // what came out of the editor and may come back a keystroke later
 	useEffect(() => {
 		let here = true;
 		import("./editor")
 			.then(({ edit }) => {
 				if (!here || !place.current) return;
-				editor.current = edit(place.current, props.value, props.label, (text) => changed.current(text));
+				editor.current = edit(place.current, props.value, props.label, (text) => {
+					written.current.add(text);
+					changed.current(text);
+				});
 			})
 			.catch(() => setPlain(true));
 		return () => {
@@ -32,7 +36,11 @@ export function Expression(props: {
 			editor.current = null;
 		};
 	}, []);
-	useEffect(() => editor.current?.put(props.value), [props.value]);
+	useEffect(() => {
+		if (written.current.has(props.value)) return;
+		written.current.clear();
+		editor.current?.put(props.value);
+	}, [props.value]);
 	useEffect(() => editor.current?.mark(props.errors), [props.errors]);
 	return (
 		<div class="field expression">

@@ -44,9 +44,11 @@ function NumberField(props: { rule: Rule; literal: Literal; onKeep: (rule: Rule)
 		<form class="number" onSubmit={keep}>
 			<label for={id} class="number-where">
 				<code>
+					{literal.from > 40 && "…"}
 					{expression.slice(Math.max(0, literal.from - 40), literal.from)}
 					<mark>{literal.text}</mark>
 					{expression.slice(literal.to, literal.to + 24)}
+					{expression.length > literal.to + 24 && "…"}
 				</code>
 			</label>
 			<div class="row">

@@ -18,13 +18,18 @@ import { SwitchOff } from "./SwitchOff";
 
 export function RulePanel({ view }: { view: RuleView }) {
 	const [draft, setDraft] = useState<Rule | null>(null);
+	const [round, setRound] = useState(0); // a kept or dropped draft begins a fresh form
 	const tried = useTried(draft);
 	const rule = draft ?? view.rule;
 	const errors = (draft ? tried?.view.errors : view.errors) ?? [];
 	const on = draft && tried ? tried.on : outcomes.value.filter((one) => one.rule === view.rule.name);
 	const keep = async (next: Rule) => {
 		await changeRule(next);
+		drop();
+	};
+	const drop = () => {
 		setDraft(null);
+		setRound(round + 1);
 	};
 	return (
 		<article class="rule" data-rule={view.rule.name}>
@@ -42,19 +47,19 @@ export function RulePanel({ view }: { view: RuleView }) {
 			<section aria-labelledby="on-title">
 				<h2 id="on-title">{draft ? t("On the open job, as it is written now") : t("On the open job")}</h2>
 				{job.value ? <Outcomes on={on} /> : <p class="small soft">{t("No job is open.")}</p>}
-				{draft && tried?.effect && <Effects tried={tried} />}
+				{draft && tried?.effect && errors.length === 0 && <Effects tried={tried} />}
 			</section>
 			{!draft && <Numbers view={view} onKeep={keep} />}
 			<Inputs needs={view.needs} />
 			<section aria-labelledby="text-title">
 				<h2 id="text-title">{t("How it is worked out")}</h2>
-				<RuleForm rule={rule} errors={errors} onChange={setDraft} />
+				<RuleForm key={round} rule={rule} errors={errors} onChange={setDraft} />
 				{draft && (
 					<div class="row">
 						<button type="button" class="button-main" onClick={() => keep(draft)}>
 							{errors.length > 0 ? t("Keep it with its errors") : t("Keep this rule")}
 						</button>
-						<button type="button" onClick={() => setDraft(null)}>
+						<button type="button" onClick={drop}>
 							{t("Leave it as it was")}
 						</button>
 					</div>
