@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"lowspot/engine/people"
 	"lowspot/engine/pour"
 	"lowspot/rules"
 )
@@ -62,22 +63,22 @@ const everyone = "crew"
 // steps lists the work. A wait for the pour's strength is a step that needs nobody, so that walking, tiling and covering each count from the pour.
 func (p *pourWork) steps() []pour.Step {
 	steps := []pour.Step{
-		p.step("strip", "Take up the old floor, clean to the bare deck, vacuum", "strip_work", nil, cautionOld, cautionSilica),
-		p.step("test", "Walk, tap and measure: moisture, soundness, drops for absorbency; screw down what moves", "test_work", []string{"strip"}, cautionServices),
-		hold(p.step("patch", "Fill holes, joints and gaps with patch", "patch_work", []string{"test"}, cautionCement), "Patch cures", p.figure("patch_cure"), 0),
+		p.step("strip", "Take up the old floor, clean to the bare deck, vacuum", "strip_work", nil, p.cautionsAt(people.StepStrip, people.StepGrind)...),
+		p.step("test", "Walk, tap and measure: moisture, soundness, drops for absorbency; screw down what moves", "test_work", []string{"strip"}, p.cautionsAt(people.StepFix)...),
+		hold(p.step("patch", "Fill holes, joints and gaps with patch", "patch_work", []string{"test"}, p.cautionsAt(people.StepPatch)...), "Patch cures", p.figure("patch_cure"), 0),
 	}
 	steps, primed := p.priming(steps)
 	steps = append(steps,
-		p.step("edge", "Set the strip along every wall, post and pipe", "edge_work", []string{primed}),
+		p.step("edge", "Set the strip along every wall, post and pipe", "edge_work", []string{primed}, p.cautionsAt(people.StepClose)...),
 		p.step("indicators", "Set the height indicators and check them against the line", "indicator_work", []string{"edge"}),
-		p.step("dams", "Dam the doors and drains, seal, and look again for ways out", "indicator_work", []string{"indicators"}),
+		p.step("dams", "Dam the doors and drains, seal, and look again for ways out", "indicator_work", []string{"indicators"}, p.cautionsAt(people.StepClose)...),
 	)
 	before := []string{"dams", primed}
 	if p.heated() {
 		steps = append(steps, hold(pour.Step{ID: "heating-off", Title: "Switch the floor heating off", Cautions: []string{cautionHeating}}, "Floor heating stays off", p.figure("heating_off"), 0))
 		before = append(before, "heating-off")
 	}
-	steps = append(steps, p.step("ready", "Put bags, water, mixers and tools ready; agree the way out; flow-ring test with the first batch", "ready_work", before, cautionLifting, cautionPower))
+	steps = append(steps, p.step("ready", "Put bags, water, mixers and tools ready; agree the way out; flow-ring test with the first batch", "ready_work", before, p.cautionsAt(people.StepCarry, people.StepMix)...))
 	return append(steps, p.pourSteps(append([]string{"ready"}, primed))...)
 }
 
@@ -90,7 +91,7 @@ func (p *pourWork) priming(steps []pour.Step) ([]pour.Step, string) {
 		if coats > 1 {
 			id, title = "prime-"+strconv.Itoa(i), "Prime, coat "+strconv.Itoa(i)+" of "+strconv.Itoa(coats)
 		}
-		steps = append(steps, hold(p.step(id, title, "prime_work", []string{after}, cautionAir), "Primer dries", p.figure("primer_dry_least"), latest))
+		steps = append(steps, hold(p.step(id, title, "prime_work", []string{after}, p.cautionsAt(people.StepPrime)...), "Primer dries", p.figure("primer_dry_least"), latest))
 		after = id
 	}
 	return steps, after
@@ -120,7 +121,7 @@ func (p *pourWork) pourSteps(after []string) []pour.Step {
 		if name := one.room.room.Name; name != "" {
 			title += ": " + name
 		}
-		steps = append(steps, pour.Step{ID: id, Title: title, Who: everyone, Work: one.clock.Finish, After: after, Cautions: []string{cautionCement, cautionPower, cautionDraught}})
+		steps = append(steps, pour.Step{ID: id, Title: title, Who: everyone, Work: one.clock.Finish, After: after, Cautions: append(p.cautionsAt(people.StepMix, people.StepPour, people.StepClean), cautionDraught)})
 		after, poured = []string{id}, append(poured, id)
 	}
 	steps = append(steps,
