@@ -82,6 +82,7 @@ export function MarkLayers({ study, at }: { study: RoomStudy | undefined; at: (p
 							<Line class={`edge${gap.kept ? "" : " edge-over"}`} from={at(gap.from)} to={at(gap.to)} />
 							<circle class="edge-gap" cx={at(gap.at).x} cy={at(gap.at).y} r={5} />
 							<Note
+								below
 								at={at(gap.at)}
 								text={t("gap {depth} under {length}", { depth: gap.depth.text, length: gap.length.text })}
 							/>
@@ -157,9 +158,9 @@ function Line(props: { class: string; from: Point; to: Point }) {
 	return <line class={props.class} x1={props.from.x} y1={props.from.y} x2={props.to.x} y2={props.to.y} />;
 }
 
-function Note({ at, text }: { at: Point; text: string }) {
+function Note({ at, text, below }: { at: Point; text: string; below?: boolean }) {
 	return (
-		<text class="map-text map-text-small" x={at.x + 11} y={at.y - 8}>
+		<text class="map-text map-text-small" x={at.x + 11} y={at.y + (below ? 18 : -8)}>
 			{text}
 		</text>
 	);

@@ -1,0 +1,93 @@
+// What comes after the plan: how sure the bags are, planes to choose from, flatness, height indicators, on the page and on the map.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { browse, open, serve } from "./harness.mjs";
+
+let server, browser;
+before(async () => {
+	server = await serve(process.env.LOWSPOT_DIST);
+	browser = await browse();
+});
+after(async () => {
+	await browser.end();
+	await server.end();
+});
+
+async function demo(page) {
+	await page.getByRole("button", { name: "Open the demo job" }).click();
+	await page.waitForSelector(".band");
+	await here(page);
+}
+
+const here = (page) => page.waitForSelector('.study[data-study="here"] #study-survey', { timeout: 60_000 });
+const unfold = (page, id) => page.locator(`#${id} > summary`).click();
+const number = async (locator) => Number((await locator.innerText()).match(/[\d.]+/)[0]);
+
+test("the study comes after the plan, says so while it is coming, and tells how sure the bags are", async () => {
+	const { page, complaints } = await open(browser.context, server.address);
+	page.setDefaultTimeout(90_000);
+	await page.getByRole("button", { name: "Open the demo job" }).click();
+	await page.waitForSelector(".band");
+	await page.locator(".study-says", { hasText: "working it out" }).waitFor();
+	await here(page);
+	const enough = await page.locator("#study-survey tbody tr td").allInnerTexts();
+	const [half, ninety, ninetyNine] = enough.slice(0, 3).map(Number);
+	assert.ok(half <= ninety && ninety <= ninetyNine && half > 0);
+	assert.equal(await number(page.locator(".total-buy dd")), ninety);
+	assert.match(await page.locator(".totals-says").innerText(), new RegExp(`${half} at 50 %, ${ninety} at 90 %, ${ninetyNine} at 99 %`));
+	assert.match(await page.locator(".next-says").innerText(), /readings|Read next/);
+	assert.deepEqual(complaints, []);
+	await page.close();
+});
+
+test("choosing another plane plans the job anew", async () => {
+	const { page } = await open(browser.context, server.address);
+	page.setDefaultTimeout(90_000);
+	await demo(page);
+	await unfold(page, "study-planes");
+	const row = page.locator("#study-planes tbody tr", { hasText: "Through Kitchen, up to" });
+	const expected = await number(row.locator("td").first());
+	await row.getByRole("button", { name: "Choose" }).click();
+	await page.waitForFunction((bags) => document.querySelector(".totals-says")?.textContent.includes(`${bags} worked out`), expected.toFixed(1));
+	await here(page);
+	assert.equal(await row.getByRole("button").innerText(), "Chosen");
+	await page.close();
+});
+
+test("a mistyped reading is named, and leaving it out takes it off the map and the list", async () => {
+	const { page } = await open(browser.context, server.address);
+	page.setDefaultTimeout(90_000);
+	await demo(page);
+	await page.getByLabel("height of reading 13", { exact: true }).fill("1128");
+	const suspect = page.locator("[data-suspect='13']");
+	await suspect.waitFor({ timeout: 60_000 });
+	await page.waitForSelector("circle.suspect");
+	await suspect.getByRole("button", { name: "Leave out" }).click();
+	await suspect.waitFor({ state: "detached", timeout: 60_000 });
+	await page.close();
+});
+
+test("every layer of the map is a button, and what it shows stands in a table too", async () => {
+	const { page } = await open(browser.context, server.address);
+	page.setDefaultTimeout(90_000);
+	await demo(page);
+	for (const [button, mark] of [
+		["Doubt", "path.doubt"],
+		["Flatness", "line.edge"],
+		["Indicators", "path.pin"],
+		["Carriers", "rect.carrier"],
+		["Next reading", "path.next-reading"],
+	]) {
+		await page.getByRole("button", { name: button, exact: true }).click();
+		await page.locator(mark).first().waitFor({ state: "attached" });
+	}
+	await unfold(page, "study-indicators");
+	assert.equal(await page.locator("#study-indicators tbody tr").count(), await page.locator("path.pin").count());
+	await unfold(page, "study-flatness");
+	assert.ok((await page.locator("#study-flatness tbody tr").count()) >= (await page.locator("line.edge").count()));
+	await unfold(page, "study-heights");
+	assert.match(await page.locator("#study-heights").innerText(), /Kitchen/);
+	await page.emulateMedia({ media: "print" });
+	assert.ok(await page.locator(".print-only tbody tr").first().isVisible());
+	await page.close();
+});
