@@ -122,3 +122,12 @@ func TestTheTwoMarginsOverTheDewPoint(t *testing.T) {
 	assert.Greater(t, margin, climate.MarginUS, "a surface 2.9 °C above the dew point passes in Fahrenheit")
 	assert.Less(t, margin, climate.MarginMetric, "and fails in Celsius")
 }
+
+// The dew points of Wagner and Pruss' saturation line turned round: how humid air may be for its dew point to lie there.
+func TestTheHumidityOfAPublishedDewPoint(t *testing.T) {
+	for _, row := range []struct{ air, dew, humidity float64 }{{15, 7.308, 0.60}, {20, 13.228, 0.65}, {25, 16.702, 0.60}, {30, 19.977, 0.55}} {
+		most, err := climate.GreatestHumidity(celsius(row.dew+3), celsius(row.air), climate.MarginMetric)
+		require.NoError(t, err)
+		assert.InDelta(t, row.humidity, most, 5e-4, "%v °C", row.dew)
+	}
+}

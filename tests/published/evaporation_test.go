@@ -137,3 +137,12 @@ func TestEvaporationRisesWithWindAndWarmthAndFallsWithHumidity(t *testing.T) {
 		assert.Greater(t, menzelMetric(celsius(x+1), celsius(15), 0.5, 10), menzelMetric(celsius(x), celsius(15), 0.5, 10))
 	}
 }
+
+// Uno's metric rows turned round: which wind gives just that rate.
+func TestTheWindOfAPublishedRate(t *testing.T) {
+	for _, row := range []struct{ surface, air, humidity, rate, wind float64 }{{25, 25, 0.50, 0.4244, 10}, {30, 30, 0.40, 0.9099, 15}, {20, 20, 0.50, 0.2003, 5}} {
+		wind, err := climate.GreatestWind(celsius(row.surface), climate.Air{Temperature: celsius(row.air), Humidity: row.humidity}, row.rate/3600)
+		require.NoError(t, err)
+		assert.InDelta(t, row.wind, wind*3.6, 0.01, "%v kg/m²/h", row.rate)
+	}
+}

@@ -116,3 +116,23 @@ func TestTheTwoLoadConstantsAreNotOne(t *testing.T) {
 	assert.InDelta(t, 0.986, metric.Index, 5e-4)
 	assert.InDelta(t, 0.980, us.Index, 5e-4)
 }
+
+// NIOSH 94-110 Tables 5 and 7, values as recalled, document not at hand: how often, for how long, and how the load is held.
+func TestFrequencyAndGripOfLifts(t *testing.T) {
+	for _, row := range []struct{ perMinute, hours, height, want float64 }{
+		{0.2, 1, 1, 1.00}, {0.5, 1, 1, 0.97}, {1, 8, 1, 0.75}, {5, 2, 1, 0.60}, {9, 8, 1, 0.15}, {9, 8, 0.5, 0}, {15, 1, 1, 0.28}, {15, 1, 0.5, 0}, {16, 1, 1, 0},
+	} {
+		m := metricLift(t, func(l *people.Lift) {
+			l.Rate, l.Lasting, l.Vertical = row.perMinute/60, row.hours*3600, row.height
+		})
+		assert.InDelta(t, row.want, m.Frequency, 1e-9, "%v a minute over %v h from %v m", row.perMinute, row.hours, row.height)
+	}
+	for _, row := range []struct {
+		grip   people.GripKind
+		height float64
+		want   float64
+	}{{people.GripGood, 0.5, 1}, {people.GripGood, 1, 1}, {people.GripFair, 0.5, 0.95}, {people.GripFair, 1, 1}, {people.GripPoor, 0.5, 0.90}, {people.GripPoor, 1, 0.90}} {
+		m := metricLift(t, func(l *people.Lift) { l.Grip, l.Vertical = row.grip, row.height })
+		assert.InDelta(t, row.want, m.Coupling, 1e-9, "%s grip from %v m", row.grip, row.height)
+	}
+}

@@ -128,3 +128,10 @@ func TestNurseSaulRateAtTenDegrees(t *testing.T) {
 		assert.InDelta(t, 4*3600/rate, walk, 1e-6)
 	}
 }
+
+// The equation of the fresh mix turned round: 25 kg of powder at 30 °C come to 20.476 °C with 5 kg of water at 10 °C.
+func TestTheWaterOfAMixTemperature(t *testing.T) {
+	water, err := pour.WaterTemperature(celsius(20.476), pour.Portion{Mass: 25, Temperature: celsius(30)}, 5)
+	require.NoError(t, err)
+	assert.InDelta(t, celsius(10), water, 0.002)
+}
