@@ -101,6 +101,12 @@ func (w *work) readMean(r *roomWork, said *Rough, field string) (roughFloor, boo
 	return roughFloor{mean: mean, doubt: mean * share}, ok
 }
 
+// roughSpread is the volume of a floor that nobody has read, with how sure it is.
+func (r *roomWork) roughSpread() spread {
+	deviation := r.rough.doubt * r.outline.Area()
+	return spread{mean: r.volume, ground: deviation * deviation}
+}
+
 // leastOfAll is the greatest of the least depths that the room's decks need.
 func (r *roomWork) leastOfAll() float64 {
 	least := 0.0

@@ -38,6 +38,10 @@ type study struct {
 // room studies one room and gives its volume with its doubt; nil without a pour.
 func (s *study) room(r *roomWork) (RoomStudy, *spread) {
 	out := RoomStudy{ID: r.plan.ID, Problems: []Problem{}}
+	if r.rough != nil {
+		said := r.roughSpread()
+		return out, &said
+	}
 	if !r.hasPour || s.yield <= 0 {
 		return out, nil
 	}

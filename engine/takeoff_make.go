@@ -66,8 +66,7 @@ func (t *buying) spreads() *spread {
 	for _, r := range t.rooms {
 		one := spread{mean: r.volume}
 		if r.rough != nil {
-			deviation := r.rough.doubt * r.outline.Area()
-			one.ground = deviation * deviation
+			one = r.roughSpread()
 		} else if volume, err := survey.VolumeOf(r.model, r.outline, r.plane); err == nil {
 			one = spread{mean: volume.Mean, ground: volume.Deviation * volume.Deviation}
 			t.likely[r] = volume.Mean

@@ -1,5 +1,6 @@
 // Entering readings: typed row by row, pasted from a sheet, opened as CSV, or added on the map.
 import { useRef, useState } from "preact/hooks";
+import { RoughDepth } from "../counter/RoughDepth";
 import { call } from "../engine/client";
 import type { Problem } from "../engine/contract";
 import { Choice, Pick, Section } from "../parts/fields";
@@ -53,6 +54,16 @@ export function ReadingsEntry(props: { index: number; picked: number | null; onP
 				/>
 			</div>
 			<ReadingTable {...props} />
+			{readings.rows.length === 0 && (
+				<div class="row row-even">
+					<RoughDepth
+						room={room}
+						path={`rooms/${index}`}
+						us={job.value?.units === "us"}
+						change={(field, alter) => editRoom(index, field, alter)}
+					/>
+				</div>
+			)}
 			<Bring index={index} />
 			<WordField name="survey.error" subject={{ scope: "room", room: room.id, id: room.id, name: "" }} />
 		</Section>

@@ -79,11 +79,13 @@ export function ShapeEntry(props: {
 					{ value: "rectangle", label: t("Length × width") },
 					{ value: "walk", label: t("Round the walls") },
 					{ value: "corners", label: t("Corners") },
+					...(props.movable ? [] : [{ value: "area", label: t("Area only") }]),
 				]}
 			/>
 			{shape.how === "rectangle" && <RectangleEntry {...props} />}
 			{shape.how === "walk" && <WalkEntry {...props} />}
 			{shape.how === "corners" && <CornersEntry {...props} />}
+			{shape.how === "area" && <AreaEntry {...props} />}
 			{problem && (
 				<p class="field-error" role="alert">
 					{problem.message} {problem.remedy}
@@ -105,6 +107,24 @@ function changeWay(shape: Shape, how: string): void {
 	if (how === "walk" && !shape.walk?.length)
 		shape.walk = Array.from({ length: 4 }, () => ({ length: "", turn: "left" }));
 	if (how === "corners" && !shape.corners?.length) shape.corners = Array.from({ length: 4 }, () => ({ x: "", y: "" }));
+}
+
+/** An area alone, drawn as a square until somebody measures the walls. */
+function AreaEntry({ shape, field, onChange }: ShapeProps) {
+	return (
+		<Field
+			label={t("Area, or length × width")}
+			unit={job.value?.units === "us" ? "sq ft" : "m²"}
+			hint={t("Drawn as a square until the walls are measured.")}
+			field={`${field}/area`}
+			value={shape.area ?? ""}
+			onChange={(v) =>
+				onChange((s) => {
+					s.area = v;
+				})
+			}
+		/>
+	);
 }
 
 function RectangleEntry({ shape, field, onChange, movable }: ShapeProps) {

@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import { call, isEngineError } from "../engine/client";
 import type { BillPlan, TakeOff, TakeOffLine } from "../engine/contract";
-import { job } from "../state/job";
+import { job, plan } from "../state/job";
 import { editOffer, keepShop, shop, takeOff } from "../state/takeoff";
 import { t } from "../words/words";
 
@@ -13,6 +13,7 @@ export function Quote({ list }: { list?: boolean }) {
 	return (
 		<section class="quote" aria-label={list ? t("Shopping list") : t("Quote")}>
 			<QuoteHead list={list} worked={worked} />
+			<Floors />
 			<table class="quote-lines">
 				<thead>
 					<tr>
@@ -79,6 +80,30 @@ function QuoteHead({ list, worked }: { list?: boolean; worked: TakeOff }) {
 				)}
 			</div>
 		</div>
+	);
+}
+
+/** What the quote is for: each room's area, deck and depth. */
+function Floors() {
+	return (
+		<ul class="quote-floors print-only">
+			{plan.value?.rooms.map((room, i) => {
+				const depth = room.rough?.mean ?? room.pour?.depths.mean;
+				const decks = room.decks.map((deck) => t(deck.kind)).filter(Boolean);
+				return (
+					<li key={room.id}>
+						{[
+							room.name || t("Room {n}", { n: i + 1 }),
+							room.area.text,
+							decks.join(", "),
+							depth && t("{depth} deep on average", { depth: depth.text }),
+						]
+							.filter(Boolean)
+							.join(" · ")}
+					</li>
+				);
+			})}
+		</ul>
 	);
 }
 

@@ -2,10 +2,11 @@
 import { useId } from "preact/hooks";
 import { wordNamed } from "../bench/WordField";
 import type { Job, Room } from "../engine/contract";
-import { RemoveButton, withUnit } from "../parts/fields";
+import { RemoveButton } from "../parts/fields";
 import { plan } from "../state/job";
 import { t } from "../words/words";
 import { Quick, sized } from "./fields";
+import { RoughDepth } from "./RoughDepth";
 
 export type Change = (field: string, change: (draft: Job) => void) => void;
 
@@ -28,18 +29,6 @@ function RoughRoom(props: { job: Job; room: Room; index: number; change: Change 
 			const found = draft.rooms[index];
 			if (found) alter(found);
 		});
-	const depth = (text: string) => withUnit(text, us ? "in" : "mm");
-	const rough = room.rough ?? {};
-	const ranged = rough.greatest !== undefined && rough.greatest !== "";
-	const setFrom = (typed: string) =>
-		inRoom("rough/from", (r) => {
-			r.rough = ranged ? { ...r.rough, least: typed } : { mean: typed };
-		});
-	const setTo = (typed: string) =>
-		inRoom("rough/to", (r) => {
-			const from = r.rough?.least ?? r.rough?.mean ?? "";
-			r.rough = typed.trim() ? { least: from, greatest: typed } : { mean: from };
-		});
 	return (
 		<fieldset class="counter-room">
 			<legend class={job.rooms.length > 1 ? undefined : "unseen"}>{t("Room {n}", { n: index + 1 })}</legend>
@@ -55,20 +44,7 @@ function RoughRoom(props: { job: Job; room: Room; index: number; change: Change 
 					})
 				}
 			/>
-			<Quick
-				label={ranged ? t("Least depth") : t("Depth, about")}
-				value={rough.least ?? rough.mean ?? ""}
-				field={`${path}/rough/${ranged ? "least" : "mean"}`}
-				full={depth}
-				onChange={setFrom}
-			/>
-			<Quick
-				label={t("to, at its deepest")}
-				value={rough.greatest ?? ""}
-				field={`${path}/rough/greatest`}
-				full={depth}
-				onChange={setTo}
-			/>
+			<RoughDepth room={room} path={path} us={us} change={inRoom} />
 			<DeckChoice room={room} onChange={(kind) => inRoom("deck", (r) => setDeck(r, kind))} />
 			{job.rooms.length > 1 && (
 				<RemoveButton
