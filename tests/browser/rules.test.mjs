@@ -66,6 +66,7 @@ test("a rule's number is changed in a form, survives a reload, an export and an 
 	await page.getByRole("button", { name: "Change", exact: true }).click();
 	await page.getByText("changed from the shipped rulebook").first().waitFor();
 	assert.match(await page.locator(".side-by-side").innerText(), /percent\(25\)[\s\S]*percent\(3\)/);
+	await page.locator(".rules-kept", { hasText: "Kept on this device" }).waitFor();
 	await page.reload();
 	await page.locator(".outcomes td", { hasText: "25 %" }).first().waitFor();
 	await page.getByRole("button", { name: /^Back to/ }).click();

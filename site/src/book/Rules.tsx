@@ -3,7 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { readable } from "../bench/Findings";
 import { call } from "../engine/client";
 import type { RuleOn, RuleView } from "../engine/contract";
-import { book, bookTrouble, canUndoBook, undoBook } from "../state/book";
+import { book, bookKept, bookTrouble, canUndoBook, undoBook } from "../state/book";
 import { job, lastJob, open } from "../state/job";
 import { go, route } from "../state/route";
 import { follow, outcomes, ruleNamed, view } from "../state/rules";
@@ -65,6 +65,9 @@ function Head() {
 							count: view.value?.rules.filter((one) => one.changed).length ?? 0,
 						})
 					: t("The one that ships. The first change makes it your own.")}
+			</p>
+			<p class="small soft rules-kept" role="status">
+				{bookKept.value ? t("Kept on this device.") : t("Not kept yet…")}
 			</p>
 			<div class="row">
 				{current ? (

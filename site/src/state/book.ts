@@ -12,6 +12,8 @@ export const bookText = computed(() => book.value?.text ?? "");
 
 export const bookTrouble = signal("");
 export const bookLoaded = signal(false);
+/** What is shown is on the disk. */
+export const bookKept = signal(true);
 
 const past = signal<(Book | null)[]>([]);
 export const canUndoBook = computed(() => past.value.length > 0);
@@ -54,10 +56,12 @@ async function use(next: Book | null): Promise<void> {
 async function show(next: Book | null): Promise<void> {
 	const id = book.value?.id;
 	book.value = next;
+	bookKept.value = false;
 	try {
 		if (next) await call("books.keep", next);
 		else if (id) await call("books.delete", { id });
 		bookTrouble.value = "";
+		bookKept.value = true;
 	} catch (error) {
 		bookTrouble.value = (error as Error).message;
 	}
