@@ -27,6 +27,8 @@ var kinds = []kind{
 	worked("hello", hello),
 	worked("plan", plan),
 	worked("study", study),
+	worked("guide", guide),
+	worked("field-sheet", fieldSheet),
 	worked("explain", explain),
 	worked("pour", pourDay),
 	worked("pour.bays", pourBays),

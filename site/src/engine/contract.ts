@@ -5,6 +5,8 @@ export interface Contract {
 	"hello": { body: Greeting; reply: Greeted };
 	"plan": { body: PlanJob; reply: Plan };
 	"study": { body: PlanJob; reply: Study };
+	"guide": { body: PlanJob; reply: Guide };
+	"field-sheet": { body: PlanJob; reply: FieldSheet };
 	"explain": { body: ExplainRule; reply: Explanation };
 	"pour": { body: PlanJob; reply: PourDay };
 	"pour.bays": { body: PourRoom; reply: PourBays };
@@ -1016,6 +1018,61 @@ export interface PassedHeightsStudy {
 	extension: Amount;
 }
 
+/** Guide is a job as a walk of questions, one after the other in the order of the work, for somebody who does this for the first time. */
+export interface Guide {
+	steps: GuideStep[];
+	/** the first step that is open; the result where none is */
+	next: string;
+	/** steps still open */
+	open: number;
+}
+
+/** GuideStep is one question. */
+export interface GuideStep {
+	id: string;
+	/** room, heights, deck, doors, finish, products, air, crew, result */
+	chapter: string;
+	/** outline, keep-outs, doors, drains, survey, readings, word, leveller, result */
+	kind: string;
+	/** index in the job */
+	room: number;
+	subject: Subject;
+	/** of a word's question */
+	word: string;
+	/** open, answered, unknown (don't know), optional (may be passed over) */
+	state: string;
+	/** that stay unanswered without it */
+	checks: string[];
+}
+
+/** FieldSheet is what a person takes into the rooms: where to read, with room for what is read. */
+export interface FieldSheet {
+	rooms: FieldSheetRoom[];
+}
+
+/** FieldSheetRoom is one room's spots: those entered already, or else a regular spread of them. */
+export interface FieldSheetRoom {
+	id: string;
+	/** nobody has entered a place yet */
+	suggested: boolean;
+	/** how far suggested spots stand apart at most */
+	apart: Amount;
+	/** squares to draw under the plan, a usual measure of the job's units */
+	grid: Amount;
+	spots: FieldSpot[];
+}
+
+/** FieldSpot is a place to read, counted along the rows of a walk that turns at each wall. */
+export interface FieldSpot {
+	/** in the job's list; of a suggested spot, where it would stand */
+	row: number;
+	at: Point;
+	x: Amount;
+	y: Amount;
+	/** as typed; empty where it is not read yet */
+	height: string;
+}
+
 /** ExplainRule names one rule on one subject of a job. */
 export interface ExplainRule {
 	job: Job;
@@ -2011,8 +2068,6 @@ export interface Past {
 	volume: Amount;
 	/** waste and all */
 	perBag: Amount;
-	/** share by which more was used than the sheets' yields ask */
-	waste: string;
 	/** what to state as the bag's yield, so that with the rulebook's waste it comes out as it did */
 	yield: string;
 	says: string;
