@@ -85,25 +85,27 @@ function Spread({ bags, title }: { bags: BagsStudy; title: string }) {
 	return (
 		<>
 			<div class="study-scroll">
-				<table class="study-table">
-					<caption>{title}</caption>
-					<thead>
-						<tr>
-							<th scope="col">{t("Enough, this surely")}</th>
-							<th scope="col">{t("50 %")}</th>
-							<th scope="col">{t("90 %")}</th>
-							<th scope="col">{t("99 %")}</th>
-						</tr>
-					</thead>
-					<tbody>
-						<tr>
-							<th scope="row">{t("Bags to buy")}</th>
-							<td>{bags.half}</td>
-							<td>{bags.ninety}</td>
-							<td>{bags.ninetyNine}</td>
-						</tr>
-					</tbody>
-				</table>
+				<div class="wide" tabIndex={0}>
+					<table class="study-table">
+						<caption>{title}</caption>
+						<thead>
+							<tr>
+								<th scope="col">{t("Enough, this surely")}</th>
+								<th scope="col">{t("50 %")}</th>
+								<th scope="col">{t("90 %")}</th>
+								<th scope="col">{t("99 %")}</th>
+							</tr>
+						</thead>
+						<tbody>
+							<tr>
+								<th scope="row">{t("Bags to buy")}</th>
+								<td>{bags.half}</td>
+								<td>{bags.ninety}</td>
+								<td>{bags.ninetyNine}</td>
+							</tr>
+						</tbody>
+					</table>
+				</div>
 			</div>
 			<p class="small">
 				{t("{mean} bags are expected, give or take {deviation} (one standard deviation), with what stays in buckets.", {
@@ -161,47 +163,49 @@ function Suspects({ index, studied, onPick }: { index: number; studied: RoomStud
 	}
 	return (
 		<div class="study-scroll">
-			<table class="study-table">
-				<caption>{t("Readings that the others don’t bear out: read them again")}</caption>
-				<thead>
-					<tr>
-						<th scope="col">{t("Reading")}</th>
-						<th scope="col">{t("Read")}</th>
-						<th scope="col">{t("Expected")}</th>
-						<th scope="col">{t("Bags without it")}</th>
-						<th scope="col">
-							<span class="unseen">{t("Do")}</span>
-						</th>
-					</tr>
-				</thead>
-				<tbody>
-					{studied.suspects.map((suspect) => (
-						<tr key={suspect.row} data-suspect={suspect.row + 1}>
-							<th scope="row">
-								<button type="button" class="button-quiet" onClick={() => onPick(suspect.row)}>
-									{suspect.row + 1}
-								</button>
+			<div class="wide" tabIndex={0}>
+				<table class="study-table">
+					<caption>{t("Readings that the others don’t bear out: read them again")}</caption>
+					<thead>
+						<tr>
+							<th scope="col">{t("Reading")}</th>
+							<th scope="col">{t("Read")}</th>
+							<th scope="col">{t("Expected")}</th>
+							<th scope="col">{t("Bags without it")}</th>
+							<th scope="col">
+								<span class="unseen">{t("Do")}</span>
 							</th>
-							<td>{suspect.read.text}</td>
-							<td>{suspect.expected.text}</td>
-							<td>{signed(suspect.bags)}</td>
-							<td>
-								<button
-									type="button"
-									onClick={() =>
-										editRoom(index, `readings/rows/${suspect.row}/off`, (room) => {
-											const row = room.readings.rows[suspect.row];
-											if (row) row.off = true;
-										})
-									}
-								>
-									{t("Leave out")}
-								</button>
-							</td>
 						</tr>
-					))}
-				</tbody>
-			</table>
+					</thead>
+					<tbody>
+						{studied.suspects.map((suspect) => (
+							<tr key={suspect.row} data-suspect={suspect.row + 1}>
+								<th scope="row">
+									<button type="button" class="button-quiet" onClick={() => onPick(suspect.row)}>
+										{suspect.row + 1}
+									</button>
+								</th>
+								<td>{suspect.read.text}</td>
+								<td>{suspect.expected.text}</td>
+								<td>{signed(suspect.bags)}</td>
+								<td>
+									<button
+										type="button"
+										onClick={() =>
+											editRoom(index, `readings/rows/${suspect.row}/off`, (room) => {
+												const row = room.readings.rows[suspect.row];
+												if (row) row.off = true;
+											})
+										}
+									>
+										{t("Leave out")}
+									</button>
+								</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</div>
 		</div>
 	);
 }

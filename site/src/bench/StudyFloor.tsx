@@ -22,29 +22,31 @@ export function Flatness({ studied }: { studied: RoomStudy }) {
 						})}
 			</p>
 			<div class="study-scroll">
-				<table class="study-table">
-					<caption>{t("The largest gap under a straightedge on the bare deck, anywhere, in any direction")}</caption>
-					<thead>
-						<tr>
-							<th scope="col">{t("Straightedge")}</th>
-							<th scope="col">{t("Allowed")}</th>
-							<th scope="col">{t("Now")}</th>
-							<th scope="col">{t("Source")}</th>
-						</tr>
-					</thead>
-					<tbody>
-						{flatness.gaps.map((gap) => (
-							<tr key={gap.name}>
-								<th scope="row">{gap.length.text}</th>
-								<td>{gap.limit.text}</td>
-								<td>
-									{gap.fault || gap.depth.text} {!gap.fault && (gap.kept ? t("kept") : t("over"))}
-								</td>
-								<td class="small soft">{gap.source}</td>
+				<div class="wide" tabIndex={0}>
+					<table class="study-table">
+						<caption>{t("The largest gap under a straightedge on the bare deck, anywhere, in any direction")}</caption>
+						<thead>
+							<tr>
+								<th scope="col">{t("Straightedge")}</th>
+								<th scope="col">{t("Allowed")}</th>
+								<th scope="col">{t("Now")}</th>
+								<th scope="col">{t("Source")}</th>
 							</tr>
-						))}
-					</tbody>
-				</table>
+						</thead>
+						<tbody>
+							{flatness.gaps.map((gap) => (
+								<tr key={gap.name}>
+									<th scope="row">{gap.length.text}</th>
+									<td>{gap.limit.text}</td>
+									<td>
+										{gap.fault || gap.depth.text} {!gap.fault && (gap.kept ? t("kept") : t("over"))}
+									</td>
+									<td class="small soft">{gap.source}</td>
+								</tr>
+							))}
+						</tbody>
+					</table>
+				</div>
 			</div>
 			<FNumbers flatness={flatness} />
 			<h3>{t("What pouring does not cure")}</h3>
@@ -69,35 +71,37 @@ function FNumbers({ flatness }: { flatness: FlatnessStudy }) {
 	}
 	return (
 		<div class="study-scroll">
-			<table class="study-table">
-				<caption>{t("F-numbers of the bare deck, along lines of readings")}</caption>
-				<thead>
-					<tr>
-						<th scope="col">{t("Line")}</th>
-						<th scope="col">{t("Readings")}</th>
-						<th scope="col">FF</th>
-						<th scope="col">FL</th>
-					</tr>
-				</thead>
-				<tbody>
-					{flatness.lines.map((line, i) => (
-						<tr key={i}>
-							<th scope="row">
-								{`(${line.from.x.toFixed(2)}, ${line.from.y.toFixed(2)}) – (${line.to.x.toFixed(2)}, ${line.to.y.toFixed(2)}) m`}
-							</th>
-							<td>{line.readings}</td>
-							<td>{t(line.flatness)}</td>
-							<td>{t(line.levelness)}</td>
+			<div class="wide" tabIndex={0}>
+				<table class="study-table">
+					<caption>{t("F-numbers of the bare deck, along lines of readings")}</caption>
+					<thead>
+						<tr>
+							<th scope="col">{t("Line")}</th>
+							<th scope="col">{t("Readings")}</th>
+							<th scope="col">FF</th>
+							<th scope="col">FL</th>
 						</tr>
-					))}
-					<tr>
-						<th scope="row">{t("All together")}</th>
-						<td>{flatness.all.readings}</td>
-						<td>{t(flatness.all.flatness)}</td>
-						<td>{t(flatness.all.levelness)}</td>
-					</tr>
-				</tbody>
-			</table>
+					</thead>
+					<tbody>
+						{flatness.lines.map((line, i) => (
+							<tr key={i}>
+								<th scope="row">
+									{`(${line.from.x.toFixed(2)}, ${line.from.y.toFixed(2)}) – (${line.to.x.toFixed(2)}, ${line.to.y.toFixed(2)}) m`}
+								</th>
+								<td>{line.readings}</td>
+								<td>{t(line.flatness)}</td>
+								<td>{t(line.levelness)}</td>
+							</tr>
+						))}
+						<tr>
+							<th scope="row">{t("All together")}</th>
+							<td>{flatness.all.readings}</td>
+							<td>{t(flatness.all.flatness)}</td>
+							<td>{t(flatness.all.levelness)}</td>
+						</tr>
+					</tbody>
+				</table>
+			</div>
 			<p class="small">
 				{t("Classes that this reaches: {classes}.", {
 					classes:
@@ -136,32 +140,34 @@ export function Indicators({ studied }: { studied: RoomStudy }) {
 function PinTable({ indicators }: { indicators: IndicatorsStudy }) {
 	return (
 		<div class="study-scroll">
-			<table class="study-table">
-				<caption>
-					{t("Height indicators in walking order, {spacing} apart, {clearance} clear of walls and pipes", {
-						spacing: indicators.spacing.text,
-						clearance: indicators.clearance.text,
-					})}
-				</caption>
-				<thead>
-					<tr>
-						<th scope="col">{t("Indicator")}</th>
-						<th scope="col">x</th>
-						<th scope="col">y</th>
-						<th scope="col">{t("Head over the deck")}</th>
-					</tr>
-				</thead>
-				<tbody>
-					{indicators.pins.map((pin, i) => (
-						<tr key={i}>
-							<th scope="row">{i + 1}</th>
-							<td>{pin.x.text}</td>
-							<td>{pin.y.text}</td>
-							<td>{pin.head.text}</td>
+			<div class="wide" tabIndex={0}>
+				<table class="study-table">
+					<caption>
+						{t("Height indicators in walking order, {spacing} apart, {clearance} clear of walls and pipes", {
+							spacing: indicators.spacing.text,
+							clearance: indicators.clearance.text,
+						})}
+					</caption>
+					<thead>
+						<tr>
+							<th scope="col">{t("Indicator")}</th>
+							<th scope="col">x</th>
+							<th scope="col">y</th>
+							<th scope="col">{t("Head over the deck")}</th>
 						</tr>
-					))}
-				</tbody>
-			</table>
+					</thead>
+					<tbody>
+						{indicators.pins.map((pin, i) => (
+							<tr key={i}>
+								<th scope="row">{i + 1}</th>
+								<td>{pin.x.text}</td>
+								<td>{pin.y.text}</td>
+								<td>{pin.head.text}</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</div>
 		</div>
 	);
 }

@@ -20,26 +20,28 @@ export function Planes({ index, studied }: { index: number; studied: RoomStudy }
 			}
 		>
 			<div class="study-scroll">
-				<table class="study-table">
-					<caption>{t("Where the top of the pour may go, and what it costs")}</caption>
-					<thead>
-						<tr>
-							<th scope="col">{t("Plane")}</th>
-							<th scope="col">{t("Bags")}</th>
-							<th scope="col">{t("Depth")}</th>
-							<th scope="col">{t("Fall across")}</th>
-							<th scope="col">{t("At the doors")}</th>
-							<th scope="col">
-								<span class="unseen">{t("Choose")}</span>
-							</th>
-						</tr>
-					</thead>
-					<tbody>
-						{studied.planes.map((plane) => (
-							<PlaneRow key={nameOf(plane)} index={index} plane={plane} against={chosen} />
-						))}
-					</tbody>
-				</table>
+				<div class="wide" tabIndex={0}>
+					<table class="study-table">
+						<caption>{t("Where the top of the pour may go, and what it costs")}</caption>
+						<thead>
+							<tr>
+								<th scope="col">{t("Plane")}</th>
+								<th scope="col">{t("Bags")}</th>
+								<th scope="col">{t("Depth")}</th>
+								<th scope="col">{t("Fall across")}</th>
+								<th scope="col">{t("At the doors")}</th>
+								<th scope="col">
+									<span class="unseen">{t("Choose")}</span>
+								</th>
+							</tr>
+						</thead>
+						<tbody>
+							{studied.planes.map((plane) => (
+								<PlaneRow key={nameOf(plane)} index={index} plane={plane} against={chosen} />
+							))}
+						</tbody>
+					</table>
+				</div>
 			</div>
 			{least && <Carried plane={chosen ?? least} />}
 		</Section>
@@ -142,33 +144,35 @@ export function HighSpots({ studied }: { studied: RoomStudy }) {
 			{last && (
 				<>
 					<div class="study-scroll">
-						<table class="study-table">
-							<caption>{t("What taking the high spots down saves")}</caption>
-							<thead>
-								<tr>
-									<th scope="col">{t("Take off")}</th>
-									<th scope="col">{t("Bags saved")}</th>
-									<th scope="col">{t("Area to cut")}</th>
-									<th scope="col">{t("Deck cut away")}</th>
-									<th scope="col">{t("Spots")}</th>
-								</tr>
-							</thead>
-							<tbody>
-								{grinding.cuts.map((one, i) => (
-									<tr key={one.height.si} class={one === cut ? "chosen" : undefined}>
-										<th scope="row">
-											<button type="button" aria-pressed={one === cut} onClick={() => show(i)}>
-												{one.height.text}
-											</button>
-										</th>
-										<td>{reckoned(one.bags)}</td>
-										<td>{atLeast(one.area)}</td>
-										<td>{one.volume.text}</td>
-										<td>{one.spots.length + one.others}</td>
+						<div class="wide" tabIndex={0}>
+							<table class="study-table">
+								<caption>{t("What taking the high spots down saves")}</caption>
+								<thead>
+									<tr>
+										<th scope="col">{t("Take off")}</th>
+										<th scope="col">{t("Bags saved")}</th>
+										<th scope="col">{t("Area to cut")}</th>
+										<th scope="col">{t("Deck cut away")}</th>
+										<th scope="col">{t("Spots")}</th>
 									</tr>
-								))}
-							</tbody>
-						</table>
+								</thead>
+								<tbody>
+									{grinding.cuts.map((one, i) => (
+										<tr key={one.height.si} class={one === cut ? "chosen" : undefined}>
+											<th scope="row">
+												<button type="button" aria-pressed={one === cut} onClick={() => show(i)}>
+													{one.height.text}
+												</button>
+											</th>
+											<td>{reckoned(one.bags)}</td>
+											<td>{atLeast(one.area)}</td>
+											<td>{one.volume.text}</td>
+											<td>{one.spots.length + one.others}</td>
+										</tr>
+									))}
+								</tbody>
+							</table>
+						</div>
 					</div>
 					{cut && <Spots cut={cut} />}
 					<p class="caution">
@@ -193,29 +197,31 @@ function atLeast(area: { si: number; text: string }): string {
 function Spots({ cut }: { cut: CutStudy }) {
 	return (
 		<div class="study-scroll">
-			<table class="study-table">
-				<caption>{t("The spots to cut, for {height} off", { height: cut.height.text })}</caption>
-				<thead>
-					<tr>
-						<th scope="col">x</th>
-						<th scope="col">y</th>
-						<th scope="col">{t("Take off")}</th>
-						<th scope="col">{t("Area")}</th>
-						<th scope="col">{t("Deck cut away")}</th>
-					</tr>
-				</thead>
-				<tbody>
-					{cut.spots.map((spot, i) => (
-						<tr key={i}>
-							<td>{spot.x.text}</td>
-							<td>{spot.y.text}</td>
-							<td>{spot.height.text}</td>
-							<td>{atLeast(spot.area)}</td>
-							<td>{spot.volume.text}</td>
+			<div class="wide" tabIndex={0}>
+				<table class="study-table">
+					<caption>{t("The spots to cut, for {height} off", { height: cut.height.text })}</caption>
+					<thead>
+						<tr>
+							<th scope="col">x</th>
+							<th scope="col">y</th>
+							<th scope="col">{t("Take off")}</th>
+							<th scope="col">{t("Area")}</th>
+							<th scope="col">{t("Deck cut away")}</th>
 						</tr>
-					))}
-				</tbody>
-			</table>
+					</thead>
+					<tbody>
+						{cut.spots.map((spot, i) => (
+							<tr key={i}>
+								<td>{spot.x.text}</td>
+								<td>{spot.y.text}</td>
+								<td>{spot.height.text}</td>
+								<td>{atLeast(spot.area)}</td>
+								<td>{spot.volume.text}</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</div>
 			{cut.others > 0 && <p class="small">{t("and {count} smaller ones", { count: cut.others })}</p>}
 		</div>
 	);
@@ -260,39 +266,41 @@ function LiftTable({ way }: { way: LiftsStudy }) {
 	}
 	return (
 		<div class="study-scroll">
-			<table class="study-table">
-				<caption>
-					{way.filled
-						? t("With aggregate in the lower lifts, {most} at most each", { most: way.most.text })
-						: t("Leveller alone, {most} at most each", { most: way.most.text })}
-				</caption>
-				<thead>
-					<tr>
-						<th scope="col">{t("Lift")}</th>
-						<th scope="col">{t("Top under the finish")}</th>
-						<th scope="col">{t("Thickness")}</th>
-						<th scope="col">{t("Area")}</th>
-						<th scope="col">{t("Volume")}</th>
-						<th scope="col">{way.filled ? "" : t("Bags")}</th>
-					</tr>
-				</thead>
-				<tbody>
-					{way.lifts.map((lift, i) => (
-						<tr key={lift.below.si}>
-							<th scope="row">
-								{i + 1} {lift.whole ? t("whole floor") : t("low ground")}
-							</th>
-							<td>{lift.below.text}</td>
-							<td>
-								{lift.least.text} – {lift.greatest.text}
-							</td>
-							<td>{lift.area.text}</td>
-							<td>{lift.volume.text}</td>
-							<td>{way.filled ? "" : reckoned(lift.bags)}</td>
+			<div class="wide" tabIndex={0}>
+				<table class="study-table">
+					<caption>
+						{way.filled
+							? t("With aggregate in the lower lifts, {most} at most each", { most: way.most.text })
+							: t("Leveller alone, {most} at most each", { most: way.most.text })}
+					</caption>
+					<thead>
+						<tr>
+							<th scope="col">{t("Lift")}</th>
+							<th scope="col">{t("Top under the finish")}</th>
+							<th scope="col">{t("Thickness")}</th>
+							<th scope="col">{t("Area")}</th>
+							<th scope="col">{t("Volume")}</th>
+							<th scope="col">{way.filled ? "" : t("Bags")}</th>
 						</tr>
-					))}
-				</tbody>
-			</table>
+					</thead>
+					<tbody>
+						{way.lifts.map((lift, i) => (
+							<tr key={lift.below.si}>
+								<th scope="row">
+									{i + 1} {lift.whole ? t("whole floor") : t("low ground")}
+								</th>
+								<td>{lift.below.text}</td>
+								<td>
+									{lift.least.text} – {lift.greatest.text}
+								</td>
+								<td>{lift.area.text}</td>
+								<td>{lift.volume.text}</td>
+								<td>{way.filled ? "" : reckoned(lift.bags)}</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</div>
 		</div>
 	);
 }
