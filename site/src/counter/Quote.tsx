@@ -43,7 +43,7 @@ export function Quote({ list }: { list?: boolean }) {
 					))}
 				</tbody>
 			</table>
-			{!list && worked.bill && <Sums bill={worked.bill} />}
+			{!list && worked.bill && worked.bill.amount > 0 && <Sums bill={worked.bill} />}
 			{list && (
 				<p class="small">
 					{t("{count} packs, {mass} in all.", {
