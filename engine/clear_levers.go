@@ -93,10 +93,10 @@ func sortOf(word *Word) string {
 		}
 	}
 	switch word.Step {
-	case "crew", "finish":
+	case "crew", "finish", "lifting", "dust", "people":
 		return SortDecided
 	}
-	if word.Name == "water.temperature" {
+	if word.Name == "water.temperature" || word.Name == "prime.wait" || word.Scope == ScopeRoom && word.Step == "edges" {
 		return SortDecided
 	}
 	return SortMeasured

@@ -100,10 +100,16 @@ func asked(scope, step, name string, t rules.Type, bare Bare, meaning, example, 
 	}
 }
 
-// only makes words that are asked where another one is true.
+// where makes a word that is asked where another one is true.
+func (w Word) where(when string) Word {
+	w.When = when
+	return w
+}
+
+// only is where, for several words.
 func only(when string, words []Word) []Word {
 	for i := range words {
-		words[i].When = when
+		words[i] = words[i].where(when)
 	}
 	return words
 }
