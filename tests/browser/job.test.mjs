@@ -31,7 +31,7 @@ test("the demo job is one tap away and is drawn, counted and judged", async () =
 	await page.waitForSelector(".band");
 	assert.match(await bags(page), /^\d+$/);
 	assert.ok((await page.locator(".finding[data-state=broken]").count()) > 0);
-	await page.locator(".finding[data-state=broken] .why summary").first().click();
+	await page.locator(".finding[data-state=broken] summary", { hasText: "Why: the rule" }).first().click();
 	await page.waitForSelector(".finding .trace tbody tr");
 	assert.match(await page.locator(".finding .trace").first().innerText(), /worked out/);
 	assert.deepEqual(complaints, []);
