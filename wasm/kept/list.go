@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"context"
 	"encoding/json"
+	"maps"
 	"slices"
 	"strconv"
 
@@ -50,28 +51,46 @@ func entryOf(r *jobRecord) Entry {
 	return entry
 }
 
-// enter puts a job's entry on its page in place of the one before.
-func enter(w store.Writer, entry Entry) error {
-	return turn(w, entry.ID, func(entries []Entry) []Entry { return append(entries, entry) })
+// enter puts jobs' entries on their pages in place of those before, and writes each page once.
+func enter(w store.Writer, entries ...Entry) error {
+	fresh := map[string]map[string]*Entry{}
+	for i := range entries {
+		key := pageKey(entries[i].ID)
+		if fresh[key] == nil {
+			fresh[key] = map[string]*Entry{}
+		}
+		fresh[key][entries[i].ID] = &entries[i]
+	}
+	return turn(w, fresh)
 }
 
 // strike takes a job's entry off its page.
 func strike(w store.Writer, id string) error {
-	return turn(w, id, func(entries []Entry) []Entry { return entries })
+	return turn(w, map[string]map[string]*Entry{pageKey(id): {id: nil}})
 }
 
-func turn(w store.Writer, id string, change func([]Entry) []Entry) error {
-	key := pageKey(id)
-	entries, err := readPage(w, key)
-	if err != nil {
-		return err
+// turn replaces entries, by page and ID; nil takes one away.
+func turn(w store.Writer, fresh map[string]map[string]*Entry) error {
+	for _, key := range slices.Sorted(maps.Keys(fresh)) {
+		entries, err := readPage(w, key)
+		if err != nil {
+			return err
+		}
+		entries = slices.DeleteFunc(entries, func(e Entry) bool { _, replaced := fresh[key][e.ID]; return replaced })
+		for _, id := range slices.Sorted(maps.Keys(fresh[key])) {
+			if entry := fresh[key][id]; entry != nil {
+				entries = append(entries, *entry)
+			}
+		}
+		content, err := json.Marshal(page{Format: recordFormat, Entries: entries})
+		if err != nil {
+			return err
+		}
+		if err := w.Put(key, content); err != nil {
+			return err
+		}
 	}
-	others := slices.DeleteFunc(entries, func(e Entry) bool { return e.ID == id })
-	content, err := json.Marshal(page{Format: recordFormat, Entries: change(others)})
-	if err != nil {
-		return err
-	}
-	return w.Put(key, content)
+	return nil
 }
 
 // readPage gives a page's entries. A page that is damaged is made again from the jobs themselves.

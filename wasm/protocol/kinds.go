@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"reflect"
+	"time"
 
 	"lowspot/engine"
 )
@@ -12,7 +13,7 @@ import (
 type kind struct {
 	name        string
 	body, reply reflect.Type
-	stored      bool // it reads or writes storage
+	patience    time.Duration // with storage; none: it uses none
 	answer      func(context.Context, *Bridge, json.RawMessage) (any, error)
 }
 
@@ -69,8 +70,8 @@ var kinds = []kind{
 	stored("jobs.erase", eraseJob),
 	stored("jobs.revisions", listRevisions),
 	stored("jobs.restore", restoreRevision),
-	stored("jobs.export", exportJobs),
-	stored("jobs.import", importFile),
+	sweeping("jobs.export", exportJobs),
+	sweeping("jobs.import", importFile),
 
 	stored("sheets.list", listSheets),
 	stored("sheets.keep", keepSheet),
@@ -105,7 +106,14 @@ func worked[Body, Answer any](name string, answer func(*Bridge, Body) (Answer, e
 // stored is a kind that uses storage.
 func stored[Body, Answer any](name string, answer func(context.Context, *Bridge, Body) (Answer, error)) kind {
 	k := on(name, answer)
-	k.stored = true
+	k.patience = storageAnswers
+	return k
+}
+
+// sweeping is a kind that goes through all that is stored.
+func sweeping[Body, Answer any](name string, answer func(context.Context, *Bridge, Body) (Answer, error)) kind {
+	k := on(name, answer)
+	k.patience = storageSweeps
 	return k
 }
 

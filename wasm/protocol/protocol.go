@@ -39,8 +39,11 @@ type Reply struct {
 // CodeFault is the code of an error of the engine's own: the page ends this engine and starts a fresh one.
 const CodeFault = "fault"
 
-// storageAnswers is how long the browser's storage may take over one request.
-const storageAnswers = 10 * time.Second
+// How long the browser's storage may take over one request: over one document, or over everything that is kept. The page waits a little longer.
+const (
+	storageAnswers = 20 * time.Second
+	storageSweeps  = 2 * time.Minute
+)
 
 // Bridge answers requests.
 type Bridge struct {
@@ -77,9 +80,9 @@ func (b *Bridge) Answer(message []byte, send func([]byte)) {
 	switch {
 	case err != nil:
 		send(encode(Reply{ID: request.ID}, err))
-	case kind.stored:
+	case kind.patience > 0:
 		b.waiting <- func() {
-			ctx, cancel := context.WithTimeout(context.Background(), storageAnswers)
+			ctx, cancel := context.WithTimeout(context.Background(), kind.patience)
 			defer cancel()
 			send(b.answer(ctx, request, kind))
 		}

@@ -17,8 +17,15 @@ interface Waiting {
 	reject: (error: EngineError) => void;
 }
 
-/** How long one request may take, by the first part of its kind, ms. */
-const patience: Record<string, number> = { plan: 15_000, explain: 15_000, study: 90_000, hello: 60_000 };
+/** How long one request may take, ms. */
+const patience: Record<string, number> = {
+	plan: 15_000,
+	explain: 15_000,
+	study: 90_000,
+	hello: 60_000,
+	"jobs.export": 150_000,
+	"jobs.import": 150_000,
+};
 const usualPatience = 30_000;
 
 /** Requests that do no harm when done twice: they are sent again to a fresh engine. */
