@@ -1,7 +1,9 @@
-// Fields: what a person types is kept as typed; a bare number gets its unit when the field is left; an error stands beside its field.
+// Fields: what a person types is kept as typed; a bare number is kept with its unit; an error stands beside its field.
 import type { ComponentChildren } from "preact";
-import { useId } from "preact/hooks";
+import { useId, useState } from "preact/hooks";
+import { entryOfSection } from "../help/entries";
 import { problemOf } from "../state/job";
+import { to } from "../state/route";
 import { t } from "../words/words";
 
 const bareNumber = /^[\d\s.,/+−-]+$/;
@@ -29,7 +31,9 @@ export function Field(props: FieldProps) {
 	const id = useId();
 	const problem = problemOf(props.field);
 	const unit = props.unit ?? "";
-	const bare = unit !== "" && (props.value.trim() === "" || bareNumber.test(props.value));
+	const [typing, setTyping] = useState<string | null>(null); // shown while it is typed; what is kept has its unit already
+	const shown = typing ?? props.value;
+	const bare = unit !== "" && (shown.trim() === "" || bareNumber.test(shown));
 	return (
 		<div class={`field${problem && props.value.trim() ? " field-wrong" : ""}`}>
 			<label for={id} class={props.hideLabel ? "unseen" : undefined}>
@@ -41,16 +45,17 @@ export function Field(props: FieldProps) {
 					type="text"
 					autocomplete="off"
 					inputMode={props.inputMode ?? "text"}
-					value={props.value}
+					value={shown}
 					placeholder={props.placeholder}
 					data-field={props.field}
 					aria-describedby={`${id}-note`}
 					aria-invalid={problem && props.value.trim() ? true : undefined}
-					onInput={(event) => props.onChange(event.currentTarget.value)}
-					onBlur={(event) => {
-						const full = withUnit(event.currentTarget.value, unit);
-						if (full !== props.value) props.onChange(full);
+					onInput={(event) => {
+						const typed = event.currentTarget.value;
+						setTyping(typed);
+						props.onChange(withUnit(typed, unit));
 					}}
+					onBlur={() => setTyping(null)}
 				/>
 				{bare && (
 					<span class="field-unit" aria-hidden="true">
@@ -158,11 +163,22 @@ export function Section(props: {
 		<details class="section" open={props.open} id={props.id}>
 			<summary>
 				<h2>{props.title}</h2>
+				<HelpMark section={props.id} title={props.title} />
 				{props.says && <span class="section-says">{props.says}</span>}
 			</summary>
 			<div class="section-body">{props.children}</div>
 		</details>
 	);
+}
+
+/** A “?” that opens the help on a section, where there is some. */
+function HelpMark({ section, title }: { section: string | undefined; title: string }) {
+	const entry = entryOfSection[section ?? ""];
+	return entry ? (
+		<a class="help-mark" href={to("help", entry)}>
+			<span class="unseen">{t("Help: {title}", { title })}</span>
+		</a>
+	) : null;
 }
 
 /** A button that takes something away, told in words for a screen reader. */
