@@ -6,13 +6,16 @@ import { Buy } from "./counter/Buy";
 import { Counter } from "./counter/Counter";
 import { Shared } from "./counter/Shared";
 import { call, type EngineEvent, onEngine } from "./engine/client";
+import { Help } from "./help/Help";
 import { Bar } from "./parts/Bar";
 import { Day } from "./pour/Day";
 import { Pour } from "./pour/Pour";
+import { Sheet } from "./sheet/Sheet";
 import { Start } from "./start/Start";
 import { loadBook } from "./state/book";
 import { close, job, loadVocabulary, open, redo, trouble, undo, vocabulary } from "./state/job";
 import { go, route } from "./state/route";
+import { Steps } from "./steps/Steps";
 import { t } from "./words/words";
 
 export function App({ update }: { update: (() => void) | null }) {
@@ -72,6 +75,7 @@ export function App({ update }: { update: (() => void) | null }) {
 function Page({ id, view }: { id: string; view: string }) {
 	if (view === "counter") return <Counter />;
 	if (view === "share") return <Shared id={id} />;
+	if (view === "help") return <Help />;
 	return <Start />;
 }
 
@@ -98,7 +102,14 @@ function EngineNotice({ engine }: { engine: EngineEvent }) {
 }
 
 /** The views of one job, by the address's first part. */
-const jobViews: Record<string, () => JSX.Element | null> = { job: Bench, pour: Pour, day: Day, buy: Buy };
+const jobViews: Record<string, () => JSX.Element | null> = {
+	job: Bench,
+	pour: Pour,
+	day: Day,
+	buy: Buy,
+	steps: Steps,
+	sheet: Sheet,
+};
 
 /** Opens the job that the address names, unless it is open already. */
 function JobView({ id, view }: { id: string; view: string }) {
@@ -109,7 +120,7 @@ function JobView({ id, view }: { id: string; view: string }) {
 			.then((opened) => open(opened.job))
 			.catch((error: Error) => setMissing(error.message));
 	}, [id]);
-	useEffect(() => closeUnlessRules, []);
+	useEffect(() => closeUnlessRead, []);
 	if (missing) {
 		return (
 			<main class="start" id="main">
@@ -124,9 +135,9 @@ function JobView({ id, view }: { id: string; view: string }) {
 	return job.value ? <View /> : <main id="main" class="start" aria-busy="true" />;
 }
 
-/** The job stays open while its owner looks at the rules behind it. */
-function closeUnlessRules(): void {
-	if (route.value.view !== "rules") close();
+/** The job stays open while its owner looks at the rules behind it, or at the help. */
+function closeUnlessRead(): void {
+	if (!["rules", "help"].includes(route.value.view)) close();
 }
 
 /** The rulebook page, fetched when it is first opened. */

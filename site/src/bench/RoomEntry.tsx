@@ -311,7 +311,7 @@ function CornersEntry({ shape, field, onChange }: ShapeProps) {
 	);
 }
 
-function KeepOuts({ index }: RoomProps) {
+export function KeepOuts({ index }: RoomProps) {
 	const room = job.value?.rooms[index];
 	return (
 		<>

@@ -7,6 +7,7 @@ import { Pick } from "./fields";
 /** The pages of a job. */
 function places(): { view: string; name: string }[] {
 	return [
+		{ view: "steps", name: t("Step by step") },
 		{ view: "job", name: t("Floor") },
 		{ view: "pour", name: t("Pour") },
 		{ view: "buy", name: t("To buy") },
@@ -26,6 +27,9 @@ export function Bar() {
 			</a>
 			<a class="bar-link no-print" href="#/rules">
 				{t("Rulebook")}
+			</a>
+			<a class="bar-link no-print" href="#/help">
+				{t("Help")}
 			</a>
 			{current && (
 				<>

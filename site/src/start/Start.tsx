@@ -3,10 +3,16 @@ import { useEffect, useState } from "preact/hooks";
 import { call, isEngineError } from "../engine/client";
 import type { KeptEntry as Entry } from "../engine/contract";
 import { fileName, save } from "../state/files";
-import { open } from "../state/job";
+import { close, open } from "../state/job";
 import { go } from "../state/route";
 import { usualUnits } from "../state/units";
 import { t } from "../words/words";
+
+async function startSteps(): Promise<void> {
+	const { job } = await call("jobs.new", { units: usualUnits() });
+	open(job);
+	go("steps", job.id);
+}
 
 async function startDemo(): Promise<void> {
 	const { job } = await call("jobs.demo", {});
@@ -21,6 +27,7 @@ async function startNew(): Promise<void> {
 }
 
 export function Start() {
+	useEffect(close, []); // a job stays open from view to view, until somebody comes back here
 	return (
 		<main class="start" id="main">
 			<div class="start-lead">
@@ -33,9 +40,16 @@ export function Start() {
 			</div>
 			<div class="ways">
 				<section class="way">
-					<h2>{t("Plan a pour")}</h2>
-					<p>{t("A room, its readings, and from there to bags and checks.")}</p>
-					<button type="button" class="button-main" onClick={startNew}>
+					<h2>{t("My first pour")}</h2>
+					<p>{t("One question at a time, with why it matters and how to measure it. “Don’t know” is an answer.")}</p>
+					<button type="button" class="button-main" onClick={startSteps}>
+						{t("Plan it step by step")}
+					</button>
+				</section>
+				<section class="way">
+					<h2>{t("I know floors")}</h2>
+					<p>{t("Room, readings, sheets, checks and rulebook on one page.")}</p>
+					<button type="button" onClick={startNew}>
 						{t("Start a new job")}
 					</button>
 				</section>
@@ -116,7 +130,11 @@ function Jobs() {
 					/>
 				</div>
 			)}
-			{jobs?.length === 0 && <p class="soft">{t("No job yet. Start one above.")}</p>}
+			{jobs?.length === 0 && (
+				<p class="soft">
+					{t("No job yet. Measure a room and plan it step by step, or open the demo job to see what comes of it.")}
+				</p>
+			)}
 			<ul class="jobs">
 				{shown.map((entry) => (
 					<li key={entry.id}>

@@ -1,0 +1,223 @@
+// The floor as a still picture: for the step by step view and for paper. It scales with its box; a tap tells where in the room it was.
+import type { FieldSheetRoom, Point, RoomPlan } from "../engine/contract";
+import { t } from "../words/words";
+import { bandClass } from "./FloorMap";
+import { type Board, fit, path, toBoard, toPlan, type View } from "./view";
+
+type PictureProps = {
+	room: RoomPlan;
+	sheet?: FieldSheetRoom;
+	walls?: boolean; // count them
+	picked?: number; // row
+	width?: number; // of the drawing, in its own units: more of them make words and dots smaller
+	onTap?: (spot: Point, row: number | null) => void;
+};
+
+export function FloorPicture(props: PictureProps) {
+	const { room, sheet } = props;
+	const board = boardOf(room, props.width ?? 400);
+	const view = fit(room.outline.outer, board);
+	const at = (p: Point) => toBoard(p, view, board);
+	const origin = at({ x: 0, y: 0 });
+	return (
+		<svg
+			class={`picture${props.onTap ? " picture-tap" : ""}`}
+			viewBox={`0 0 ${board.width} ${board.height}`}
+			role="img"
+			aria-label={t("Floor of {area}", { area: room.area.text })}
+			onPointerUp={(event) => props.onTap && tapped(event, props, view, board)}
+		>
+			<g transform={`translate(${origin.x} ${origin.y}) scale(${view.scale / 1000})`}>
+				<path class="floor-ground" d={path([room.outline.outer, ...room.outline.holes], true)} fill-rule="evenodd" />
+				{room.pour?.bands.map((band) => (
+					<path key={band.step} class={`band ${bandClass(band.step, band.steps)}`} d={path(band.polygons, true)} />
+				))}
+				{sheet && <path class="sketch-grid" d={path(squares(room, sheet.grid.si), false)} />}
+				<path class="keep-out" d={path(room.outline.holes, true)} />
+				<path class="wall" d={path([room.outline.outer], true)} />
+				{room.doors.map((door) => (
+					<g key={door.id}>
+						<path class="door" d={path([[door.from, door.to]], false)} />
+						<path class="door-line" d={path([[door.from, door.to]], false)} />
+					</g>
+				))}
+			</g>
+			<Walls room={room} at={at} counted={props.walls} />
+			<Things room={room} at={at} inward={sheet ? 36 : 20} />
+			{sheet ? (
+				<Spots sheet={sheet} at={at} picked={props.picked} />
+			) : (
+				<Depths room={room} at={at} width={board.width} />
+			)}
+		</svg>
+	);
+}
+
+/** A board of the room's own proportions, so that little paper is wasted. */
+function boardOf(room: RoomPlan, width: number): Board {
+	const xs = room.outline.outer.map((p) => p.x);
+	const ys = room.outline.outer.map((p) => p.y);
+	const across = Math.max(...xs) - Math.min(...xs);
+	const deep = Math.max(...ys) - Math.min(...ys);
+	const height = 96 + ((width - 96) * deep) / Math.max(across, 0.1);
+	return { width, height: Math.min(Math.max(height, width * 0.4), width * 1.1) };
+}
+
+const near = 22; // drawing units: a thumb's width
+
+function tapped(event: PointerEvent, props: PictureProps, view: View, board: Board): void {
+	const box = (event.currentTarget as Element).getBoundingClientRect();
+	const tap = {
+		x: ((event.clientX - box.left) * board.width) / box.width,
+		y: ((event.clientY - box.top) * board.height) / box.height,
+	};
+	const away = (p: Point) => {
+		const spot = toBoard(p, view, board);
+		return Math.hypot(spot.x - tap.x, spot.y - tap.y);
+	};
+	const spots = [...(props.sheet?.spots ?? [])].sort((a, b) => away(a.at) - away(b.at));
+	const nearest = spots[0];
+	props.onTap?.(toPlan(tap, view, board), nearest && away(nearest.at) < near ? nearest.row : null);
+}
+
+function squares(room: RoomPlan, side: number): Point[][] {
+	const xs = room.outline.outer.map((p) => p.x);
+	const ys = room.outline.outer.map((p) => p.y);
+	const [left, right, below, above] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+	const lines: Point[][] = [];
+	for (let x = left + side; x < right; x += side)
+		lines.push([
+			{ x, y: below },
+			{ x, y: above },
+		]);
+	for (let y = below + side; y < above; y += side)
+		lines.push([
+			{ x: left, y },
+			{ x: right, y },
+		]);
+	return lines;
+}
+
+type Placed = { room: RoomPlan; at: (p: Point) => Point };
+
+function Walls({ room, at, counted }: Placed & { counted?: boolean }) {
+	const corners = room.outline.outer.map(at);
+	return (
+		<g>
+			{room.walls.map((wall, i) => {
+				const a = corners[i];
+				const b = corners[(i + 1) % corners.length];
+				if (!a || !b) return null;
+				const length = Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
+				const out = { x: -(b.y - a.y) / length, y: (b.x - a.x) / length };
+				const sign = turnsLeft(room.outline.outer) ? 1 : -1;
+				const upright = Math.abs(b.y - a.y) > Math.abs(b.x - a.x);
+				const spot = { x: (a.x + b.x) / 2 + sign * out.x * 18, y: (a.y + b.y) / 2 + sign * out.y * 18 + 4 };
+				if (length < 36) return null;
+				return (
+					<text
+						key={`${a.x},${a.y}`}
+						class="map-text map-text-small map-text-wall"
+						x={spot.x}
+						y={spot.y}
+						text-anchor="middle"
+						transform={upright ? `rotate(-90 ${spot.x} ${spot.y - 4})` : undefined}
+					>
+						{counted ? `${i + 1}: ` : ""}
+						{wall.text}
+					</text>
+				);
+			})}
+		</g>
+	);
+}
+
+function turnsLeft(ring: Point[]): boolean {
+	return (
+		ring.reduce((sum, p, i) => {
+			const q = ring[(i + 1) % ring.length] ?? p;
+			return sum + p.x * q.y - q.x * p.y;
+		}, 0) > 0
+	);
+}
+
+function Things({ room, at, inward }: Placed & { inward: number }) {
+	const middle = room.outline.outer.reduce((sum, p) => ({ x: sum.x + p.x, y: sum.y + p.y }), { x: 0, y: 0 });
+	const count = Math.max(1, room.outline.outer.length);
+	const centre = at({ x: middle.x / count, y: middle.y / count });
+	return (
+		<g>
+			{room.penetrations.map((one) => (
+				<circle key={one.id} class="penetration" cx={at(one.at).x} cy={at(one.at).y} r={6} />
+			))}
+			{room.doors.map((door) => {
+				const spot = at({ x: (door.from.x + door.to.x) / 2, y: (door.from.y + door.to.y) / 2 });
+				const away = Math.max(1, Math.hypot(centre.x - spot.x, centre.y - spot.y));
+				return (
+					<text
+						key={door.id}
+						class="map-text map-text-small"
+						x={spot.x + ((centre.x - spot.x) * inward) / away}
+						y={spot.y + ((centre.y - spot.y) * inward) / away + 4}
+						text-anchor="middle"
+					>
+						{door.name || t("Door")}
+						{door.exit ? ` · ${t("way out")}` : ""}
+					</text>
+				);
+			})}
+		</g>
+	);
+}
+
+function Spots({ sheet, at, picked }: { sheet: FieldSheetRoom; at: (p: Point) => Point; picked?: number }) {
+	return (
+		<g>
+			{sheet.spots.map((spot, i) => {
+				const { x, y } = at(spot.at);
+				const state = spot.row === picked ? " spot-picked" : spot.height ? " spot-read" : "";
+				return (
+					<g key={spot.row} class={`spot${state}`}>
+						<circle cx={x} cy={y} r={11} />
+						<text x={x} y={y + 4} text-anchor="middle">
+							{i + 1}
+						</text>
+					</g>
+				);
+			})}
+		</g>
+	);
+}
+
+function Depths({ room, at, width }: Placed & { width: number }) {
+	const depths = room.pour?.depths;
+	if (!depths) return null;
+	const marks = [
+		{ at: at(depths.leastAt), text: t("thinnest {depth}", { depth: depths.least.text }), up: true },
+		{ at: at(depths.greatestAt), text: t("deepest {depth}", { depth: depths.greatest.text }), up: false },
+	];
+	return (
+		<g>
+			{marks.map(({ at: { x, y }, text, up }) => (
+				<g key={text}>
+					<path
+						class={up ? "mark-high" : "mark-low"}
+						d={
+							up
+								? `M${x - 8} ${y + 6}L${x} ${y - 8}L${x + 8} ${y + 6}Z`
+								: `M${x - 8} ${y - 6}L${x} ${y + 8}L${x + 8} ${y - 6}Z`
+						}
+					/>
+					<text
+						class="map-text"
+						x={x > width * 0.6 ? x - 13 : x + 13}
+						y={y + 4}
+						text-anchor={x > width * 0.6 ? "end" : "start"}
+					>
+						{text}
+					</text>
+				</g>
+			))}
+		</g>
+	);
+}

@@ -1,0 +1,180 @@
+// The result in plain words: the floor, the bags, what to put right, what to buy, what comes next.
+import { readable } from "../bench/Findings";
+import type { Finding } from "../engine/contract";
+import { FloorPicture } from "../map/FloorPicture";
+import { Weight } from "../parts/marks";
+import { job, plan } from "../state/job";
+import { to } from "../state/route";
+import { study } from "../state/study";
+import { t } from "../words/words";
+import { guide } from "./guide";
+
+export function Result() {
+	const worked = plan.value;
+	if (!worked) return null;
+	const open = guide.value?.steps.find((step) => step.id === guide.value?.next && step.kind !== "result");
+	return (
+		<>
+			{worked.totals.ready ? <Bags /> : <p class="result-lead">{t("There is no bag count yet.")}</p>}
+			{open && (
+				<p>
+					<a class="button button-main" href={to("steps", job.value?.id, open.id)}>
+						{t("Answer what is open ({count})", { count: guide.value?.open ?? 0 })}
+					</a>
+				</p>
+			)}
+			{worked.rooms
+				.filter((room) => room.pour)
+				.map((room) => (
+					<figure key={room.id} class="step-floor">
+						<FloorPicture room={room} />
+						<figcaption class="small soft">
+							{t("Darker is deeper. {least} at its thinnest, {mean} on average, {greatest} at its deepest.", {
+								least: room.pour?.depths.least.text ?? "",
+								mean: room.pour?.depths.mean.text ?? "",
+								greatest: room.pour?.depths.greatest.text ?? "",
+							})}
+						</figcaption>
+					</figure>
+				))}
+			<PutRight />
+			<Shopping />
+			<Next />
+		</>
+	);
+}
+
+function Bags() {
+	const totals = plan.value?.totals;
+	const bags = study.value?.bags;
+	if (!totals) return null;
+	return (
+		<p class="result-lead" aria-live="polite">
+			<b class="result-bags">{bags?.buy ?? totals.bags}</b>{" "}
+			{t("bags of leveller, {mass} each", { mass: totals.bagMass.text })}
+			<span class="small soft">
+				{bags
+					? t("{buy} bags last in {confidence} of cases; {half} would last in half of them.", {
+							buy: bags.buy,
+							confidence: t(bags.confidence),
+							half: bags.half,
+						})
+					: t("How sure that is: working it out…")}
+			</span>
+		</p>
+	);
+}
+
+function PutRight() {
+	const findings = plan.value?.findings ?? [];
+	const broken = findings.filter((finding) => finding.state === "broken");
+	const unchecked = findings.filter((finding) => finding.state === "unanswered");
+	return (
+		<section aria-labelledby="put-right">
+			<h2 id="put-right">{t("What to put right")}</h2>
+			{broken.length === 0 && <p>{t("No check found anything against it.")}</p>}
+			{broken.map((finding) => (
+				<Broken key={`${finding.rule}/${finding.subject.id}`} finding={finding} />
+			))}
+			{unchecked.length > 0 && (
+				<p class="small">
+					<Weight weight="ask" count={unchecked.length} />{" "}
+					{t("Nobody checked: {checks}.", {
+						checks: [...new Set(unchecked.map((finding) => readable(finding.rule)))].join("; "),
+					})}
+				</p>
+			)}
+			<p class="small">
+				<a href={to("help", "marks")}>{t("What the marks mean")}</a>
+			</p>
+		</section>
+	);
+}
+
+function Broken({ finding }: { finding: Finding }) {
+	return (
+		<article class="finding" data-rule={finding.rule}>
+			<div class="finding-head">
+				<Weight weight={finding.weight} />
+				{finding.subject.name && <span class="finding-subject">{finding.subject.name}</span>}
+			</div>
+			<p>{finding.says}</p>
+			{finding.remedy && <p class="remedy">{finding.remedy}</p>}
+			{finding.caution && <p class="caution">{finding.caution}</p>}
+		</article>
+	);
+}
+
+/** What a beginner asks for at the counter: bags and water, and what the deck takes first. */
+const deckFigures = ["primer_liquid", "primer_water", "primer_coats", "primer_dry_least", "primer_dry_most"];
+
+function Shopping() {
+	const totals = plan.value?.totals;
+	const decks = (plan.value?.rooms ?? []).flatMap((room) => room.decks);
+	if (!totals?.ready) return null;
+	return (
+		<section aria-labelledby="shopping">
+			<h2 id="shopping">{t("To buy and to carry")}</h2>
+			<ul class="shopping">
+				<li>
+					{t("Leveller: {count} bags of {mass}, {powder} to carry in.", {
+						count: study.value?.bags?.buy ?? totals.bags,
+						mass: totals.bagMass.text,
+						powder: totals.powder.text,
+					})}
+				</li>
+				<li>
+					{t("Water: {bag} a bag, measured every time; {water} in all.", {
+						bag: totals.bagWater.text,
+						water: totals.water.text,
+					})}
+				</li>
+				{decks.map((deck) => (
+					<li key={deck.id}>
+						{t("Primer, {deck}:", { deck: deck.name || t(deck.kind) || t("deck") })}
+						<ul>
+							{deck.figures
+								.filter((figure) => deckFigures.includes(figure.name))
+								.map((figure) => (
+									<li key={figure.name} class="small">
+										{figure.words} <b>{figure.state === "known" ? figure.text : t("not known yet")}</b>
+									</li>
+								))}
+						</ul>
+					</li>
+				))}
+				<li>
+					{t(
+						"Perimeter strip, dams for the doors, sealant for gaps, a mixing drill with its paddle, buckets, a measuring jug.",
+					)}
+				</li>
+				<li>
+					{t("Goggles, waterproof gloves, a dust mask for each person: wet cement burns, its dust harms the lungs.")}
+				</li>
+			</ul>
+		</section>
+	);
+}
+
+function Next() {
+	const id = job.value?.id;
+	return (
+		<section aria-labelledby="what-next" class="no-print">
+			<h2 id="what-next">{t("What next")}</h2>
+			<div class="answers">
+				<a class="button" href={to("sheet", id)}>
+					{t("Print the field sheet")}
+				</a>
+				<a class="button" href={to("pour", id)}>
+					{t("Plan pour day hour by hour")}
+				</a>
+				<a class="button" href={to("job", id)}>
+					{t("See everything on one page")}
+				</a>
+				<button type="button" onClick={() => print()}>
+					{t("Print this")}
+				</button>
+			</div>
+		</section>
+	);
+}
