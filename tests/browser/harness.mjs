@@ -78,7 +78,11 @@ export async function open(context, address) {
 	});
 	page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
 	page.on("pageerror", (error) => complaints.push(String(error)));
-	page.on("requestfailed", (request) => complaints.push(`${request.url()} ${request.failure()?.errorText}`));
+	page.on("requestfailed", (request) => {
+		const error = request.failure()?.errorText;
+		// A page that is left while the second engine is still being fetched breaks that off; nobody misses it.
+		if (error !== "net::ERR_ABORTED") complaints.push(`${request.url()} ${error}`);
+	});
 	page.on("request", (request) => {
 		if (!request.url().startsWith(new URL(address).origin) && !request.url().startsWith("blob:"))
 			complaints.push(`asked ${request.url()}`);
