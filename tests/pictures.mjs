@@ -20,8 +20,18 @@ async function demo(page) {
 	await page.getByRole("button", { name: "Open the demo job" }).click();
 	await page.waitForSelector(".band");
 	await page.locator(".bar-kept", { hasText: "kept" }).waitFor();
+	await page.waitForFunction(() => /\d/.test(document.querySelector(".total-buy dd")?.textContent ?? ""), null, { timeout: 90_000 });
 }
 
+const view = (name) => async (page) => {
+	await demo(page);
+	await page.evaluate((name) => {
+		location.hash = location.hash.replace("/job/", `/${name}/`);
+	}, name);
+	await page.waitForSelector(".patch, [class*=patch]", { timeout: 90_000 });
+};
+
 await picture("bench", { width: 1440, height: 900 }, demo);
+await picture("pour", { width: 1200, height: 820 }, view("pour"));
 await server.end();
 process.exit(0);
