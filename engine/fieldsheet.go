@@ -81,7 +81,7 @@ const (
 const offWall = 0.150
 
 // sheetSpots is what fits the table of one printed page.
-const sheetSpots = 60
+const sheetSpots = 45
 
 // spreadSpots lays spots on a regular grid, as far apart as still gives the readings wanted; rows run along the first wall and turn at its end.
 func spreadSpots(r *roomWork, wanted float64, units quantity.System) (spots []floor.Point, apart float64) {

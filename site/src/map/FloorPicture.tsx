@@ -1,4 +1,5 @@
 // The floor as a still picture: for the step by step view and for paper. It scales with its box; a tap tells where in the room it was.
+import { useId } from "preact/hooks";
 import type { FieldSheetRoom, Point, RoomPlan } from "../engine/contract";
 import { t } from "../words/words";
 import { bandClass } from "./FloorMap";
@@ -15,6 +16,7 @@ type PictureProps = {
 
 export function FloorPicture(props: PictureProps) {
 	const { room, sheet } = props;
+	const clip = useId();
 	const board = boardOf(room, props.width ?? 400);
 	const view = fit(room.outline.outer, board);
 	const at = (p: Point) => toBoard(p, view, board);
@@ -32,7 +34,14 @@ export function FloorPicture(props: PictureProps) {
 				{room.pour?.bands.map((band) => (
 					<path key={band.step} class={`band ${bandClass(band.step, band.steps)}`} d={path(band.polygons, true)} />
 				))}
-				{sheet && <path class="sketch-grid" d={path(squares(room, sheet.grid.si), false)} />}
+				{sheet && (
+					<>
+						<clipPath id={clip}>
+							<path d={path([room.outline.outer], true)} />
+						</clipPath>
+						<path class="sketch-grid" clip-path={`url(#${clip})`} d={path(squares(room, sheet.grid.si), false)} />
+					</>
+				)}
 				<path class="keep-out" d={path(room.outline.holes, true)} />
 				<path class="wall" d={path([room.outline.outer], true)} />
 				{room.doors.map((door) => (
@@ -142,24 +151,22 @@ function turnsLeft(ring: Point[]): boolean {
 }
 
 function Things({ room, at, inward }: Placed & { inward: number }) {
-	const middle = room.outline.outer.reduce((sum, p) => ({ x: sum.x + p.x, y: sum.y + p.y }), { x: 0, y: 0 });
-	const count = Math.max(1, room.outline.outer.length);
-	const centre = at({ x: middle.x / count, y: middle.y / count });
+	const sign = turnsLeft(room.outline.outer) ? 1 : -1;
 	return (
 		<g>
 			{room.penetrations.map((one) => (
 				<circle key={one.id} class="penetration" cx={at(one.at).x} cy={at(one.at).y} r={6} />
 			))}
 			{room.doors.map((door) => {
-				const spot = at({ x: (door.from.x + door.to.x) / 2, y: (door.from.y + door.to.y) / 2 });
-				const away = Math.max(1, Math.hypot(centre.x - spot.x, centre.y - spot.y));
+				const [a, b] = [at(door.from), at(door.to)];
+				const by = (sign * inward) / Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
 				return (
 					<text
 						key={door.id}
 						class="map-text map-text-small"
-						x={spot.x + ((centre.x - spot.x) * inward) / away}
-						y={spot.y + ((centre.y - spot.y) * inward) / away + 4}
-						text-anchor="middle"
+						x={(a.x + b.x) / 2 + by * (b.y - a.y)}
+						y={(a.y + b.y) / 2 - by * (b.x - a.x) + 4}
+						text-anchor={anchorOf(by * (b.y - a.y))}
 					>
 						{door.name || t("Door")}
 						{door.exit ? ` · ${t("way out")}` : ""}
@@ -168,6 +175,12 @@ function Things({ room, at, inward }: Placed & { inward: number }) {
 			})}
 		</g>
 	);
+}
+
+/** A word beside an upright wall begins there and runs into the room. */
+function anchorOf(sideways: number): "start" | "middle" | "end" {
+	if (Math.abs(sideways) < 8) return "middle";
+	return sideways > 0 ? "start" : "end";
 }
 
 function Spots({ sheet, at, picked }: { sheet: FieldSheetRoom; at: (p: Point) => Point; picked?: number }) {

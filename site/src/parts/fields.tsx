@@ -160,14 +160,16 @@ export function Section(props: {
 	children: ComponentChildren;
 }) {
 	return (
-		<details class="section" open={props.open} id={props.id}>
-			<summary>
-				<h2>{props.title}</h2>
-				<HelpMark section={props.id} title={props.title} />
-				{props.says && <span class="section-says">{props.says}</span>}
-			</summary>
-			<div class="section-body">{props.children}</div>
-		</details>
+		<div class="helped">
+			<details class="section" open={props.open} id={props.id}>
+				<summary>
+					<h2>{props.title}</h2>
+					{props.says && <span class="section-says">{props.says}</span>}
+				</summary>
+				<div class="section-body">{props.children}</div>
+			</details>
+			<HelpMark section={props.id} title={props.title} />
+		</div>
 	);
 }
 

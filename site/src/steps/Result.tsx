@@ -17,7 +17,7 @@ export function Result() {
 		<>
 			{worked.totals.ready ? <Bags /> : <p class="result-lead">{t("There is no bag count yet.")}</p>}
 			{open && (
-				<p>
+				<p class="no-print">
 					<a class="button button-main" href={to("steps", job.value?.id, open.id)}>
 						{t("Answer what is open ({count})", { count: guide.value?.open ?? 0 })}
 					</a>
@@ -117,18 +117,12 @@ function Shopping() {
 			<h2 id="shopping">{t("To buy and to carry")}</h2>
 			<ul class="shopping">
 				<li>
-					{t("Leveller: {count} bags of {mass}, {powder} to carry in.", {
+					{t("Leveller: {count} bags of {mass}.", {
 						count: study.value?.bags?.buy ?? totals.bags,
 						mass: totals.bagMass.text,
-						powder: totals.powder.text,
 					})}
 				</li>
-				<li>
-					{t("Water: {bag} a bag, measured every time; {water} in all.", {
-						bag: totals.bagWater.text,
-						water: totals.water.text,
-					})}
-				</li>
+				<li>{t("Water: {bag} a bag, measured every time.", { bag: totals.bagWater.text })}</li>
 				{decks.map((deck) => (
 					<li key={deck.id}>
 						{t("Primer, {deck}:", { deck: deck.name || t(deck.kind) || t("deck") })}
@@ -164,6 +158,9 @@ function Next() {
 			<div class="answers">
 				<a class="button" href={to("sheet", id)}>
 					{t("Print the field sheet")}
+				</a>
+				<a class="button" href={to("buy", id)}>
+					{t("The whole list, with prices")}
 				</a>
 				<a class="button" href={to("pour", id)}>
 					{t("Plan pour day hour by hour")}
