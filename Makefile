@@ -44,7 +44,7 @@ test-storage: chromium $(BROWSER_TEST)
 	env -i PATH="$(PATH)" HOME="$(HOME)" GOOS=js GOARCH=wasm go test -exec $(BROWSER_TEST) ./wasm/store
 
 test-browser: build tests/node_modules chromium
-	cd tests && CHROMIUM="$(CHROMIUM)" node --test --test-timeout=300000 browser/
+	cd tests && CHROMIUM="$(CHROMIUM)" node --test --test-timeout=1200000 browser/
 
 bench: build tests/node_modules chromium
 	cd tests && CHROMIUM="$(CHROMIUM)" node bench/plan.mjs
