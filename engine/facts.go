@@ -85,7 +85,6 @@ var (
 	coverages    = Bare{"m²/L", "sq ft/gal"}
 	densities    = Bare{"kg/m³", "lb/ft³"}
 	windSpeeds   = Bare{"km/h", "mph"}
-	areaMasses   = Bare{"kg/m²", "lb/ft²"}
 	stresses     = Bare{"MPa", "psi"}
 	emissions    = Bare{"g/(m2 24 h)", "lb/(1000 ft2 24 h)"}
 	areaPressure = Bare{"kPa", "psf"}

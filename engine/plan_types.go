@@ -107,7 +107,6 @@ type PlanePlan struct {
 	Fall    Amount       `json:"fall"`    // slope
 	Staff   Amount       `json:"staff"`   // what the staff reads on the finished pour (at the room's middle), in the sense of the readings
 	Highest *floor.Point `json:"highest"` // the spot that holds the plane up
-	Says    string       `json:"says"`
 }
 
 // Depths is the pour's depth over some ground.

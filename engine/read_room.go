@@ -13,7 +13,6 @@ import (
 const (
 	mostRooms    = 200
 	mostReadings = 200_000
-	mostThings   = 500 // keep-outs, doors, penetrations, deck areas, each
 )
 
 // site is a room as the arithmetic takes it: metres, in plan, heights going up.

@@ -499,7 +499,6 @@ export interface PlanePlan {
 	staff: Amount;
 	/** the spot that holds the plane up */
 	highest: Point | null;
-	says: string;
 }
 
 /** PourPlan is the pour in one room. */
