@@ -33,7 +33,7 @@ const states = (page) =>
 
 /** Waits until the service worker has settled into a state. */
 async function settled(page, wanted) {
-	for (let i = 0; i < 100; i++) {
+	for (let i = 0; i < 600; i++) {
 		const found = await states(page);
 		if (wanted(found)) return found;
 		await new Promise((resolve) => setTimeout(resolve, 100));
@@ -41,9 +41,10 @@ async function settled(page, wanted) {
 	assert.fail(JSON.stringify(await states(page)));
 }
 
-test("a new build waits, takes over when asked to, and a broken one never does", async () => {
+test("a new build waits, takes over when asked to, and a broken one never does", async (t) => {
 	deploy("first");
 	const browser = await browse();
+	t.after(() => browser.end());
 	const { page } = await open(browser.context, server.address);
 	await settled(page, (s) => s.active === "activated" && s.caches.includes("lowspot-first"));
 
@@ -62,5 +63,4 @@ test("a new build waits, takes over when asked to, and a broken one never does",
 	await settled(page, (s) => !s.waiting && s.caches.length === 1 && s.caches[0] === "lowspot-second");
 	await page.reload();
 	assert.equal(await page.evaluate(() => document.querySelector("title").text), "second");
-	await browser.end();
 });

@@ -24,11 +24,24 @@ self.addEventListener("message", (event) => {
 async function fetchBuild(): Promise<void> {
 	const cache = await caches.open(cacheName);
 	try {
-		await cache.addAll([start, ...FILES].map((file) => new Request(file, { cache: "reload" })));
+		await Promise.all([start, ...FILES].map((file) => keep(cache, new Request(file, { cache: "reload" }))));
 	} catch (error) {
 		await caches.delete(cacheName);
 		throw error;
 	}
+}
+
+/**
+ * Keeps a file of the build under the policy, for hosts that send no headers of their own. It is put on here, so that what is kept is answered as
+ * it is: a body that went through this script would hold up the next build for as long as a page that is gone has left it half read.
+ */
+async function keep(cache: Cache, request: Request): Promise<void> {
+	const found = await fetch(request);
+	if (!found.ok) throw new Error(`${request.url}: ${found.status}`);
+	const headers = new Headers(found.headers);
+	headers.set("Content-Security-Policy", POLICY);
+	headers.set("X-Content-Type-Options", "nosniff");
+	await cache.put(request, new Response(found.body, { headers }));
 }
 
 async function takeOver(): Promise<void> {
@@ -41,15 +54,7 @@ async function takeOver(): Promise<void> {
 async function answer(request: Request): Promise<Response> {
 	const cache = await caches.open(cacheName);
 	const found = await cache.match(request.mode === "navigate" ? start : request, { ignoreSearch: true });
-	return found ? underPolicy(found) : fetch(request);
-}
-
-/** Hosts that send no headers of their own still get the policy, for the page and for the engine's worker. */
-function underPolicy(found: Response): Response {
-	const headers = new Headers(found.headers);
-	headers.set("Content-Security-Policy", POLICY);
-	headers.set("X-Content-Type-Options", "nosniff");
-	return new Response(found.body, { status: found.status, headers });
+	return found ?? fetch(request);
 }
 
 export {};
