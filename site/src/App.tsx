@@ -16,7 +16,7 @@ import { loadBook } from "./state/book";
 import { close, job, loadVocabulary, open, redo, trouble, undo, vocabulary } from "./state/job";
 import { go, route } from "./state/route";
 import { Steps } from "./steps/Steps";
-import { t } from "./words/words";
+import { said, t } from "./words/words";
 
 export function App({ update }: { update: (() => void) | null }) {
 	const [engine, setEngine] = useState<EngineEvent>({ kind: "loading", loaded: 0, total: 1 });
@@ -57,7 +57,7 @@ export function App({ update }: { update: (() => void) | null }) {
 			<EngineNotice engine={engine} />
 			{trouble.value && (
 				<div class="notice notice-stop" role="alert">
-					{trouble.value}
+					{said(trouble.value)}
 				</div>
 			)}
 			{view === "rules" ? (
@@ -118,7 +118,7 @@ function JobView({ id, view }: { id: string; view: string }) {
 		if (job.value?.id === id) return;
 		call("jobs.open", { id })
 			.then((opened) => open(opened.job))
-			.catch((error: Error) => setMissing(error.message));
+			.catch((error: Error) => setMissing(said(error.message)));
 	}, [id]);
 	useEffect(() => closeUnlessRead, []);
 	if (missing) {

@@ -14,6 +14,7 @@ import "../style/sheet.css";
 import { render } from "preact";
 import { App } from "./App";
 import { registerServiceWorker } from "./sw/register";
+import { choose, usualLanguage } from "./words/words";
 
 const page = document.getElementById("page");
 
@@ -21,5 +22,10 @@ function draw(update: (() => void) | null): void {
 	if (page) render(<App update={update} />, page);
 }
 
-draw(null);
-void registerServiceWorker((switchOver) => draw(switchOver));
+async function begin(): Promise<void> {
+	await choose(usualLanguage()).catch(() => choose("en"));
+	draw(null);
+	await registerServiceWorker((switchOver) => draw(switchOver));
+}
+
+void begin();

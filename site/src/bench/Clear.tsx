@@ -5,7 +5,7 @@ import type { Clearing, Finding, Remedy } from "../engine/contract";
 import { write } from "../state/apply";
 import { bookText } from "../state/book";
 import { edit, job } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { readable } from "./Findings";
 
 export function Clear({ finding }: { finding: Finding }) {
@@ -20,7 +20,7 @@ export function Clear({ finding }: { finding: Finding }) {
 		let here = true;
 		call("clear", { job: current, book, rule: finding.rule, subject: finding.subject })
 			.then((found) => here && setClearing(found))
-			.catch((error: Error) => here && setTold(error.message));
+			.catch((error: Error) => here && setTold(said(error.message)));
 		return () => {
 			here = false;
 		};
@@ -48,10 +48,10 @@ function Found({ clearing }: { clearing: Clearing }) {
 					<li key={`${remedy.label}/${remedy.to}`}>
 						<span class="clears-says">
 							<b>
-								{t(remedy.label)}: {t(remedy.to)}
+								{said(remedy.label)}: {said(remedy.to)}
 							</b>{" "}
 							<span class="small soft">
-								{remedy.from && t("now {from}.", { from: t(remedy.from) })} {follows(remedy)}
+								{remedy.from && t("now {from}.", { from: said(remedy.from) })} {follows(remedy)}
 							</span>
 						</span>
 						{remedy.sort === "sheet" ? (
@@ -67,13 +67,15 @@ function Found({ clearing }: { clearing: Clearing }) {
 			{clearing.tried.length > 0 && (
 				<p class="small soft">
 					{t("Changing only one of these doesn’t clear it: {list}.", {
-						list: clearing.tried.map((one) => t(one)).join("; "),
+						list: clearing.tried.map((one) => said(one)).join("; "),
 					})}
 				</p>
 			)}
 			{clearing.left.length > 0 && (
 				<p class="small soft">
-					{t("Not tried, since the survey is large: {list}.", { list: clearing.left.map((one) => t(one)).join("; ") })}
+					{t("Not tried, since the survey is large: {list}.", {
+						list: clearing.left.map((one) => said(one)).join("; "),
+					})}
 				</p>
 			)}
 		</>

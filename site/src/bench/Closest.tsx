@@ -1,7 +1,7 @@
 // The checks that hold by the least, so that one sees what to watch. Their margins are compared by their share of the limit.
 import type { Finding } from "../engine/contract";
 import { plan } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { readable } from "./Findings";
 
 const most = 5;
@@ -17,7 +17,7 @@ export function Closest() {
 				{closest.map((one) => (
 					<li key={`${one.rule}/${one.subject.room}/${one.subject.id}`}>
 						<span>{named(one)}</span>
-						<b>{t("{margin} left", { margin: one.margin?.text ?? "" })}</b>
+						<b>{t("{margin} left", { margin: said(one.margin?.text) })}</b>
 					</li>
 				))}
 			</ul>

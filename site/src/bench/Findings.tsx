@@ -5,7 +5,7 @@ import type { Explanation, Finding } from "../engine/contract";
 import { Weight } from "../parts/marks";
 import { bookText } from "../state/book";
 import { job, plan } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { Clear } from "./Clear";
 import { Closest } from "./Closest";
 import { Questions } from "./Questions";
@@ -73,7 +73,7 @@ function keyOf(finding: Finding): string {
 
 export function readable(rule: string): string {
 	const words = rule.replaceAll("-", " ").replaceAll("_", " ");
-	return words.charAt(0).toUpperCase() + words.slice(1);
+	return said(words.charAt(0).toUpperCase() + words.slice(1));
 }
 
 function FindingCard({ finding }: { finding: Finding }) {
@@ -87,13 +87,13 @@ function FindingCard({ finding }: { finding: Finding }) {
 			<ChangedRules names={finding.changed ?? []} />
 			<p>
 				{finding.state === "faulty"
-					? `${t("This rule could not be worked out.")} ${finding.fault?.message ?? ""}`
+					? `${t("This rule could not be worked out.")} ${said(finding.fault?.message)}`
 					: finding.state === "kept"
 						? readable(finding.rule)
-						: finding.says}
+						: said(finding.says)}
 			</p>
-			{finding.state === "broken" && finding.remedy && <p class="remedy">{finding.remedy}</p>}
-			{finding.state === "broken" && finding.caution && <p class="caution">{finding.caution}</p>}
+			{finding.state === "broken" && finding.remedy && <p class="remedy">{said(finding.remedy)}</p>}
+			{finding.state === "broken" && finding.caution && <p class="caution">{said(finding.caution)}</p>}
 			{finding.state === "broken" && <Clear finding={finding} />}
 			<Why finding={finding} />
 		</article>
@@ -107,7 +107,7 @@ function RuleProblems() {
 		<>
 			{problems.map((problem) => (
 				<p key={problem.field} class="finding field-error" role="alert">
-					{problem.message} {problem.remedy}{" "}
+					{said(problem.message)} {said(problem.remedy)}{" "}
 					<a href={`#/rules/${encodeURIComponent(problem.field.slice("rulebook/".length))}`}>{t("Open the rule")}</a>
 				</p>
 			))}
@@ -143,11 +143,11 @@ function Why({ finding }: { finding: Finding }) {
 	return (
 		<details class="why" onToggle={(event) => explain(event.currentTarget.open)}>
 			<summary>{t("Why: the rule behind this")}</summary>
-			{finding.margin && <p class="small">{t("Margin: {margin}", { margin: finding.margin.text })}</p>}
+			{finding.margin && <p class="small">{t("Margin: {margin}", { margin: said(finding.margin.text) })}</p>}
 			{explained && (
 				<>
 					<Trace explained={explained} />
-					<p class="small soft">{t("Source: {source}", { source: explained.rule?.source || t("none given") })}</p>
+					<p class="small soft">{t("Source: {source}", { source: said(explained.rule?.source) || t("none given") })}</p>
 					<details>
 						<summary>{t("The rule as the rulebook writes it")}</summary>
 						<pre class="rule-text">{explained.text}</pre>
@@ -176,7 +176,7 @@ function Trace({ explained }: { explained: Explanation }) {
 						<td style={{ paddingLeft: `${step.depth * 0.6}rem` }}>
 							<code>{step.text}</code>
 						</td>
-						<td>{step.missing ? t("not answered") : step.reached ? step.value : t("not reached")}</td>
+						<td>{step.missing ? t("not answered") : step.reached ? said(step.value) : t("not reached")}</td>
 						<td>{step.given ? origin(step.given.from, step.given.typed ?? "") : ""}</td>
 					</tr>
 				))}

@@ -1,7 +1,7 @@
 // The moisture tests of one deck: how many, how deep, where, and what those made still lack.
 
 import type { MoisturePlan } from "../engine/contract";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export function MoistureTests({ tests }: { tests: MoisturePlan }) {
 	return (
@@ -13,23 +13,23 @@ export function MoistureTests({ tests }: { tests: MoisturePlan }) {
 				</span>
 			</summary>
 			<p class="small">
-				{t("{method}: {needed} tests on this deck.", { method: t(tests.method), needed: tests.needed })}{" "}
-				{tests.probeDepth && t("Probes sit {depth} deep.", { depth: tests.probeDepth.text })}
+				{t("{method}: {needed} tests on this deck.", { method: said(tests.method), needed: tests.needed })}{" "}
+				{tests.probeDepth && t("Probes sit {depth} deep.", { depth: said(tests.probeDepth.text) })}
 			</p>
 			<ol class="small">
 				{tests.spots.map((spot) => (
-					<li key={`${spot.x.si}/${spot.y.si}`}>{t("x {x}, y {y}", { x: spot.x.text, y: spot.y.text })}</li>
+					<li key={`${spot.x.si}/${spot.y.si}`}>{t("x {x}, y {y}", { x: said(spot.x.text), y: said(spot.y.text) })}</li>
 				))}
 			</ol>
 			{tests.open.length > 0 && (
 				<ul class="small">
 					{tests.open.map((open) => (
-						<li key={open}>{open}</li>
+						<li key={open}>{said(open)}</li>
 					))}
 				</ul>
 			)}
 			<p class="small soft">
-				{t("Find cables, pipes and floor heating before you drill.")} {tests.source}
+				{t("Find cables, pipes and floor heating before you drill.")} {said(tests.source)}
 			</p>
 		</details>
 	);

@@ -3,7 +3,7 @@ import type { Question, Subject } from "../engine/contract";
 import { Weight } from "../parts/marks";
 import { answersOf } from "../state/answers";
 import { edit, plan } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { readable } from "./Findings";
 import { WordField } from "./WordField";
 
@@ -32,15 +32,15 @@ function QuestionCard({ question }: { question: Question }) {
 				{question.subject.name && <span class="finding-subject">{question.subject.name}</span>}
 			</div>
 			<WordField name={question.word} subject={question.subject} asQuestion />
-			<p class="small">{question.why}</p>
-			<p class="small soft">{t("How: {how}", { how: question.how })}</p>
+			<p class="small">{said(question.why)}</p>
+			<p class="small soft">{t("How: {how}", { how: said(question.how) })}</p>
 			{question.dontKnow ? (
 				<>
 					<p class="small">{t("You don’t know. Not checked for that reason, and what that risks:")}</p>
 					<ul class="small">
 						{(question.risks ?? []).map((risk) => (
 							<li key={risk.rule}>
-								<Weight weight={risk.weight} /> {readable(risk.rule)}. {risk.caution && t(risk.caution)}
+								<Weight weight={risk.weight} /> {readable(risk.rule)}. {risk.caution && said(risk.caution)}
 							</li>
 						))}
 					</ul>

@@ -5,7 +5,7 @@ import { call } from "../engine/client";
 import type { Problem } from "../engine/contract";
 import { Choice, Pick, Section } from "../parts/fields";
 import { job, plan, problemOf } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { editRoom } from "./RoomEntry";
 import { WordField } from "./WordField";
 
@@ -203,12 +203,12 @@ function RowErrors({ index }: { index: number }) {
 		<ul class="field-error">
 			{whole && (
 				<li>
-					{whole.message} {whole.remedy}
+					{said(whole.message)} {said(whole.remedy)}
 				</li>
 			)}
 			{problems.slice(0, 5).map((problem) => (
 				<li key={problem.field}>
-					{t("Row {n}", { n: Number(problem.field.split("/")[4]) + 1 })}: {problem.message} {problem.remedy}
+					{t("Row {n}", { n: Number(problem.field.split("/")[4]) + 1 })}: {said(problem.message)} {said(problem.remedy)}
 				</li>
 			))}
 		</ul>
@@ -270,7 +270,7 @@ function Bring({ index }: { index: number }) {
 					<ul class="field-error">
 						{bad.slice(0, 8).map((problem) => (
 							<li key={problem.field}>
-								{problem.field}: {problem.message} {problem.remedy}
+								{problem.field}: {said(problem.message)} {said(problem.remedy)}
 							</li>
 						))}
 					</ul>

@@ -3,7 +3,7 @@
 import type { Job, Room, Shape } from "../engine/contract";
 import { Choice, Field, Pick, RemoveButton, Section } from "../parts/fields";
 import { edit, job, newId, plan, problemOf } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { WordField } from "./WordField";
 import { Words } from "./WordGroups";
 
@@ -31,7 +31,7 @@ export function RoomEntry({ index }: RoomProps) {
 	const planned = plan.value?.rooms[index];
 	if (!room) return null;
 	return (
-		<Section title={t("Room")} says={planned?.drawn ? planned.area.text : t("size not given")} open id="room">
+		<Section title={t("Room")} says={planned?.drawn ? said(planned.area.text) : t("size not given")} open id="room">
 			<Field
 				label={t("Name of the room")}
 				field={`rooms/${index}/name`}
@@ -50,7 +50,7 @@ export function RoomEntry({ index }: RoomProps) {
 			{planned?.closing && (
 				<p class="small">
 					{t("The walk missed its start by {error}, 1 in {oneIn}; the error is shared out over the walls.", {
-						error: planned.closing.error.text,
+						error: said(planned.closing.error.text),
 						oneIn: planned.closing.oneIn,
 					})}
 				</p>
@@ -88,7 +88,7 @@ export function ShapeEntry(props: {
 			{shape.how === "area" && <AreaEntry {...props} />}
 			{problem && (
 				<p class="field-error" role="alert">
-					{problem.message} {problem.remedy}
+					{said(problem.message)} {said(problem.remedy)}
 				</p>
 			)}
 		</>
@@ -497,7 +497,7 @@ export function EdgesEntry({ index }: RoomProps) {
 							}
 						/>
 						<RemoveButton
-							what={p.name || t(p.kind)}
+							what={p.name || said(p.kind)}
 							onClick={() =>
 								editRoom(index, "penetrations", (r) => {
 									r.penetrations.splice(i, 1);
@@ -513,7 +513,7 @@ export function EdgesEntry({ index }: RoomProps) {
 								x.kind = v;
 							})
 						}
-						choices={["drain", "flange", "pipe"].map((kind) => ({ value: kind, label: t(kind) }))}
+						choices={["drain", "flange", "pipe"].map((kind) => ({ value: kind, label: said(kind) }))}
 					/>
 					<div class="row row-even">
 						<Field
@@ -595,7 +595,7 @@ function walls(index: number, chosen: number): { value: string; label: string }[
 	const count = Math.max(lengths.length, chosen + 1);
 	return Array.from({ length: count }, (_, i) => ({
 		value: String(i),
-		label: `${i + 1}${lengths[i] ? ` (${lengths[i].text})` : ""}`,
+		label: `${i + 1}${lengths[i] ? ` (${said(lengths[i].text)})` : ""}`,
 	}));
 }
 

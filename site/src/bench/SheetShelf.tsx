@@ -3,13 +3,13 @@ import { useEffect, useState } from "preact/hooks";
 import type { Sheet } from "../engine/contract";
 import { edit, newId } from "../state/job";
 import { deleteSheet, differences, keepSheet, loadSheets, sheets } from "../state/sheets";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { labelOf, wordNamed } from "./WordField";
 
 export function SheetShelf({ kind, sheet }: { kind: string; sheet: Sheet }) {
 	const [told, setTold] = useState("");
 	const run = (work: Promise<void>, says = "") =>
-		work.then(() => setTold(says)).catch((error: Error) => setTold(error.message));
+		work.then(() => setTold(says)).catch((error: Error) => setTold(said(error.message)));
 	useEffect(() => {
 		run(loadSheets());
 	}, []);

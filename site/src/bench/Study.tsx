@@ -3,7 +3,7 @@ import type { BagsStudy, RoomStudy } from "../engine/contract";
 import { Section } from "../parts/fields";
 import { job } from "../state/job";
 import { roomStudy, study, studying, studyTrouble } from "../state/study";
-import { t } from "../words/words";
+import { number, said, t } from "../words/words";
 import { editRoom } from "./RoomEntry";
 import { Flatness, Heights, Indicators } from "./StudyFloor";
 import { HighSpots, Lifts, Planes } from "./StudyPlanes";
@@ -20,7 +20,7 @@ export function StudyPanel({ index, onPick }: { index: number; onPick: (row: num
 		>
 			<p class="study-says no-print" role="status">
 				{studyTrouble.value
-					? `${t("This could not be worked out.")} ${studyTrouble.value}`
+					? `${t("This could not be worked out.")} ${said(studyTrouble.value)}`
 					: studying.value
 						? t("How sure, where to put the plane: working it out…")
 						: ""}
@@ -36,7 +36,7 @@ export function StudyPanel({ index, onPick }: { index: number; onPick: (row: num
 					<Heights studied={studied} />
 					{studied.problems.map((problem) => (
 						<p key={problem.code} class="field-error study-says">
-							{problem.message} {problem.remedy}
+							{said(problem.message)} {said(problem.remedy)}
 						</p>
 					))}
 				</>
@@ -47,15 +47,15 @@ export function StudyPanel({ index, onPick }: { index: number; onPick: (row: num
 
 /** Bags with one decimal, as they are reckoned; whole ones are for buying. */
 export function reckoned(bags: number): string {
-	return bags.toFixed(1);
+	return number(bags, 1);
 }
 
-const causeWords: Record<string, string> = {
-	ground: "Ground between the readings that nobody measured",
-	reading: "The error of a reading",
-	yield: "What a bag fills, more or less than its sheet says",
-	dosing: "How the water is measured out",
-};
+const causeWords = (): Record<string, string> => ({
+	ground: t("Ground between the readings that nobody measured"),
+	reading: t("The error of a reading"),
+	yield: t("What a bag fills, more or less than its sheet says"),
+	dosing: t("How the water is measured out"),
+});
 
 function Survey(props: { index: number; studied: RoomStudy; onPick: (row: number) => void }) {
 	const { studied, index } = props;
@@ -110,13 +110,13 @@ function Spread({ bags, title }: { bags: BagsStudy; title: string }) {
 			<p class="small">
 				{t("{mean} bags are expected, give or take {deviation} (one standard deviation), with what stays in buckets.", {
 					mean: reckoned(bags.mean),
-					deviation: bags.deviation.toFixed(2),
+					deviation: number(bags.deviation, 2),
 				})}
 			</p>
 			<ul class="causes" aria-label={t("Where the doubt comes from")}>
 				{bags.causes.map((cause) => (
 					<li key={cause.cause}>
-						<span>{t(causeWords[cause.cause] ?? cause.cause)}</span>
+						<span>{causeWords()[cause.cause] ?? cause.cause}</span>
 						<meter min={0} max={1} value={cause.share} aria-hidden="true" />
 						<b>{Math.round(100 * cause.share)} %</b>
 					</li>
@@ -129,7 +129,7 @@ function Spread({ bags, title }: { bags: BagsStudy; title: string }) {
 function NextReading({ index, studied }: { index: number; studied: RoomStudy }) {
 	const next = studied.next;
 	if (!next) return null;
-	const spot = { x: next.x.text, y: next.y.text, bags: next.bags.toFixed(2) };
+	const spot = { x: said(next.x.text), y: said(next.y.text), bags: number(next.bags, 2) };
 	return (
 		<div class="row">
 			<p class="next-says">
@@ -185,8 +185,8 @@ function Suspects({ index, studied, onPick }: { index: number; studied: RoomStud
 										{suspect.row + 1}
 									</button>
 								</th>
-								<td>{suspect.read.text}</td>
-								<td>{suspect.expected.text}</td>
+								<td>{said(suspect.read.text)}</td>
+								<td>{said(suspect.expected.text)}</td>
 								<td>{signed(suspect.bags)}</td>
 								<td>
 									<button
@@ -212,6 +212,6 @@ function Suspects({ index, studied, onPick }: { index: number; studied: RoomStud
 
 /** A difference in bags, with its sign. */
 export function signed(bags: number): string {
-	const text = Math.abs(bags).toFixed(1);
+	const text = number(Math.abs(bags), 1);
 	return text === "0.0" ? "0" : `${bags < 0 ? "−" : "+"}${text}`;
 }

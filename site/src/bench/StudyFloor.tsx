@@ -2,7 +2,7 @@
 import type { DoorHeightsStudy, FlatnessStudy, IndicatorsStudy, RoomStudy } from "../engine/contract";
 import { Section } from "../parts/fields";
 import { roomStudy } from "../state/study";
-import { t } from "../words/words";
+import { number, said, t } from "../words/words";
 
 export function Flatness({ studied }: { studied: RoomStudy }) {
 	const flatness = studied.flatness;
@@ -12,13 +12,15 @@ export function Flatness({ studied }: { studied: RoomStudy }) {
 		<Section
 			title={t("Flatness")}
 			id="study-flatness"
-			says={worst ? t("{depth} now, {limit} wanted", { depth: worst.depth.text, limit: worst.limit.text }) : ""}
+			says={
+				worst ? t("{depth} now, {limit} wanted", { depth: said(worst.depth.text), limit: said(worst.limit.text) }) : ""
+			}
 		>
 			<p class="small">
 				{flatness.stated
-					? t("Wanted: {name}.", { name: t(flatness.name) })
+					? t("Wanted: {name}.", { name: said(flatness.name) })
 					: t("Wanted: {name}, which suits the finish. Name another under “Air, finish and crew”.", {
-							name: t(flatness.name),
+							name: said(flatness.name),
 						})}
 			</p>
 			<div class="study-scroll">
@@ -36,12 +38,12 @@ export function Flatness({ studied }: { studied: RoomStudy }) {
 						<tbody>
 							{flatness.gaps.map((gap) => (
 								<tr key={gap.name}>
-									<th scope="row">{gap.length.text}</th>
-									<td>{gap.limit.text}</td>
+									<th scope="row">{said(gap.length.text)}</th>
+									<td>{said(gap.limit.text)}</td>
 									<td>
-										{gap.fault || gap.depth.text} {!gap.fault && (gap.kept ? t("kept") : t("over"))}
+										{said(gap.fault) || said(gap.depth.text)} {!gap.fault && (gap.kept ? t("kept") : t("over"))}
 									</td>
-									<td class="small soft">{gap.source}</td>
+									<td class="small soft">{said(gap.source)}</td>
 								</tr>
 							))}
 						</tbody>
@@ -86,18 +88,18 @@ function FNumbers({ flatness }: { flatness: FlatnessStudy }) {
 						{flatness.lines.map((line, i) => (
 							<tr key={i}>
 								<th scope="row">
-									{`(${line.from.x.toFixed(2)}, ${line.from.y.toFixed(2)}) – (${line.to.x.toFixed(2)}, ${line.to.y.toFixed(2)}) m`}
+									{`(${number(line.from.x, 2)}, ${number(line.from.y, 2)}) – (${number(line.to.x, 2)}, ${number(line.to.y, 2)}) m`}
 								</th>
 								<td>{line.readings}</td>
-								<td>{t(line.flatness)}</td>
-								<td>{t(line.levelness)}</td>
+								<td>{said(line.flatness)}</td>
+								<td>{said(line.levelness)}</td>
 							</tr>
 						))}
 						<tr>
 							<th scope="row">{t("All together")}</th>
 							<td>{flatness.all.readings}</td>
-							<td>{t(flatness.all.flatness)}</td>
-							<td>{t(flatness.all.levelness)}</td>
+							<td>{said(flatness.all.flatness)}</td>
+							<td>{said(flatness.all.levelness)}</td>
 						</tr>
 					</tbody>
 				</table>
@@ -107,7 +109,7 @@ function FNumbers({ flatness }: { flatness: FlatnessStudy }) {
 					classes:
 						flatness.classes
 							.filter((c) => c.kept)
-							.map((c) => `${t(c.name)} (${c.flatness}/${c.levelness})`)
+							.map((c) => `${said(c.name)} (${c.flatness}/${c.levelness})`)
 							.join(", ") || t("none"),
 				})}
 				{flatness.all.rescaled && ` ${t("Read at 300 mm and brought to 12 in: not the standard’s own procedure.")}`}
@@ -144,8 +146,8 @@ function PinTable({ indicators }: { indicators: IndicatorsStudy }) {
 				<table class="study-table">
 					<caption>
 						{t("Height indicators in walking order, {spacing} apart, {clearance} clear of walls and pipes", {
-							spacing: indicators.spacing.text,
-							clearance: indicators.clearance.text,
+							spacing: said(indicators.spacing.text),
+							clearance: said(indicators.clearance.text),
 						})}
 					</caption>
 					<thead>
@@ -160,9 +162,9 @@ function PinTable({ indicators }: { indicators: IndicatorsStudy }) {
 						{indicators.pins.map((pin, i) => (
 							<tr key={i}>
 								<th scope="row">{i + 1}</th>
-								<td>{pin.x.text}</td>
-								<td>{pin.y.text}</td>
-								<td>{pin.head.text}</td>
+								<td>{said(pin.x.text)}</td>
+								<td>{said(pin.y.text)}</td>
+								<td>{said(pin.head.text)}</td>
 							</tr>
 						))}
 					</tbody>
@@ -182,11 +184,11 @@ export function PrintedIndicators({ id }: { id: string | undefined }) {
 	) : null;
 }
 
-const classWords: Record<string, string> = {
-	flush: "May stay upright",
-	bevel: "Reducer with a bevel",
-	ramp: "Ramp",
-};
+const classWords = (): Record<string, string> => ({
+	flush: t("May stay upright"),
+	bevel: t("Reducer with a bevel"),
+	ramp: t("Ramp"),
+});
 
 export function Heights({ studied }: { studied: RoomStudy }) {
 	const heights = studied.heights;
@@ -197,12 +199,12 @@ export function Heights({ studied }: { studied: RoomStudy }) {
 			id="study-heights"
 			says={
 				heights.rise
-					? t("the floor rises {rise} on average", { rise: heights.rise.text })
+					? t("the floor rises {rise} on average", { rise: said(heights.rise.text) })
 					: t("thickness of the finish not said")
 			}
 		>
 			{heights.finish ? (
-				<p class="small">{t("The finish adds {finish} over the pour.", { finish: heights.finish.text })}</p>
+				<p class="small">{t("The finish adds {finish} over the pour.", { finish: said(heights.finish.text) })}</p>
 			) : (
 				<p class="small">{t("Say how thick the finish is, and the steps at the doors are worked out.")}</p>
 			)}
@@ -215,11 +217,11 @@ export function Heights({ studied }: { studied: RoomStudy }) {
 						<li key={one.id}>
 							{one.extension.si >= 0
 								? t("{name}: needs {height} more to meet the finished floor.", {
-										name: one.name || t(one.kind),
-										height: one.extension.text,
+										name: one.name || said(one.kind),
+										height: said(one.extension.text),
 									})
 								: t("{name}: stands proud of the finished floor by {height}.", {
-										name: one.name || t(one.kind),
+										name: one.name || said(one.kind),
 										height: one.extension.text.replace("-", ""),
 									})}
 						</li>
@@ -240,31 +242,37 @@ function DoorHeights({ door }: { door: DoorHeightsStudy }) {
 		<div class="card" data-door={door.name}>
 			<h3>{door.name || t("Door")}</h3>
 			<dl class="pairs">
-				<Pair label={t("Dam, at least this high")} text={door.dam.text} />
-				<Pair label={t("Finished floor over the deck")} text={door.rise?.text} />
-				<Pair label={t("Step to the floor beyond")} text={door.step?.text} />
-				<Pair label={t("It takes")} text={door.class ? t(classWords[door.class] ?? door.class) : undefined} />
+				<Pair label={t("Dam, at least this high")} text={said(door.dam.text)} />
+				<Pair label={t("Finished floor over the deck")} text={said(door.rise?.text)} />
+				<Pair label={t("Step to the floor beyond")} text={said(door.step?.text)} />
+				<Pair label={t("It takes")} text={door.class ? (classWords()[door.class] ?? door.class) : undefined} />
 				<Pair
 					label={t("Length of it")}
 					text={
 						door.run && door.leastRun
 							? door.run.si === door.leastRun.si
-								? door.run.text
-								: t("{run}; {least} where 1/4 in stays upright", { run: door.run.text, least: door.leastRun.text })
+								? said(door.run.text)
+								: t("{run}; {least} where 1/4 in stays upright", {
+										run: said(door.run.text),
+										least: said(door.leastRun.text),
+									})
 							: undefined
 					}
 				/>
-				<Pair label={t("Door leaf clears the floor by")} text={door.clearance?.text} />
-				<Pair label={t("To take off the leaf")} text={door.trim && door.trim.si > 0 ? door.trim.text : undefined} />
+				<Pair label={t("Door leaf clears the floor by")} text={said(door.clearance?.text)} />
+				<Pair
+					label={t("To take off the leaf")}
+					text={door.trim && door.trim.si > 0 ? said(door.trim.text) : undefined}
+				/>
 				{door.stair && (
 					<>
 						<Pair
 							label={t("Riser at this floor, the others")}
-							text={`${door.stair.riser.text}, ${door.stair.other.text}`}
+							text={`${said(door.stair.riser.text)}, ${said(door.stair.other.text)}`}
 						/>
 						<Pair
 							label={t("Risers differ by")}
-							text={`${door.stair.variation.text} ${door.stair.uniform ? t("kept") : t("more than 3/8 in")}`}
+							text={`${said(door.stair.variation.text)} ${door.stair.uniform ? t("kept") : t("more than 3/8 in")}`}
 						/>
 						{!door.stair.low && <Pair label={t("Highest riser")} text={t("over 7 3/4 in")} />}
 					</>

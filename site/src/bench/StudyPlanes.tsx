@@ -2,7 +2,7 @@
 import type { CutStudy, LiftsStudy, PlaneStudy, RoomStudy } from "../engine/contract";
 import { Section } from "../parts/fields";
 import { cutShown } from "../state/study";
-import { t } from "../words/words";
+import { number, said, t } from "../words/words";
 import { editRoom } from "./RoomEntry";
 import { reckoned, signed } from "./Study";
 
@@ -69,26 +69,27 @@ function PlaneRow(props: { index: number; plane: PlaneStudy; against: PlaneStudy
 			<th scope="row">
 				{nameOf(plane)}
 				{plane.short && (
-					<span class="short"> {t("misses the least depth by {short}", { short: plane.short.text })}</span>
+					<span class="short"> {t("misses the least depth by {short}", { short: said(plane.short.text) })}</span>
 				)}
-				{plane.dry.si > 0 && <span class="short"> {t("{area} stays bare", { area: plane.dry.text })}</span>}
+				{plane.dry.si > 0 && <span class="short"> {t("{area} stays bare", { area: said(plane.dry.text) })}</span>}
 			</th>
 			<td>
 				{reckoned(plane.bags)}
 				{against && !plane.chosen && <span class="soft small"> {signed(plane.bags - against.bags)}</span>}
 			</td>
 			<td>
-				{plane.least.text} – {plane.greatest.text}
+				{said(plane.least.text)} – {said(plane.greatest.text)}
 			</td>
 			<td>
-				{plane.fall.text}
-				{plane.slope.si > 0 && <span class="soft small"> ({plane.slope.text})</span>}
+				{said(plane.fall.text)}
+				{plane.slope.si > 0 && <span class="soft small"> ({said(plane.slope.text)})</span>}
 			</td>
 			<td>
 				{plane.doors.map((door) => (
 					<div key={door.id}>
-						{door.name || t("Door")}: {door.step ? t("step {step}", { step: door.step.text }) : door.depth.text}
-						{door.class && <span class="soft small"> {t(door.class)}</span>}
+						{door.name || t("Door")}:{" "}
+						{door.step ? t("step {step}", { step: said(door.step.text) }) : said(door.depth.text)}
+						{door.class && <span class="soft small"> {said(door.class)}</span>}
 					</div>
 				))}
 			</td>
@@ -114,7 +115,7 @@ function Carried({ plane }: { plane: PlaneStudy }) {
 	const spots = plane.carriers.map((c) =>
 		c.row >= 0
 			? t("reading {n}", { n: c.row + 1 })
-			: t("the wall at x {x} m, y {y} m", { x: c.at.x.toFixed(2), y: c.at.y.toFixed(2) }),
+			: t("the wall at x {x} m, y {y} m", { x: number(c.at.x, 2), y: number(c.at.y, 2) }),
 	);
 	return <p class="small">{t("The chosen plane stands on {spots}.", { spots: spots.join("; ") })}</p>;
 }
@@ -130,13 +131,13 @@ export function HighSpots({ studied }: { studied: RoomStudy }) {
 			id="study-spots"
 			says={
 				last
-					? t("{height} off saves {bags} bags", { height: last.height.text, bags: reckoned(last.bags) })
+					? t("{height} off saves {bags} bags", { height: said(last.height.text), bags: reckoned(last.bags) })
 					: t("nothing may come off")
 			}
 		>
 			<p class="small">
 				{grinding.limits
-					.map((limit) => `${limit.deck || t("Deck")}: ${t("{most} at most", { most: limit.most.text })}`)
+					.map((limit) => `${limit.deck || t("Deck")}: ${t("{most} at most", { most: said(limit.most.text) })}`)
 					.join("; ")}
 				{". "}
 				{t("The rulebook’s figure for grinding, or what the deck’s own answer says, sets the limit.")}
@@ -161,12 +162,12 @@ export function HighSpots({ studied }: { studied: RoomStudy }) {
 										<tr key={one.height.si} class={one === cut ? "chosen" : undefined}>
 											<th scope="row">
 												<button type="button" aria-pressed={one === cut} onClick={() => show(i)}>
-													{one.height.text}
+													{said(one.height.text)}
 												</button>
 											</th>
 											<td>{reckoned(one.bags)}</td>
 											<td>{atLeast(one.area)}</td>
-											<td>{one.volume.text}</td>
+											<td>{said(one.volume.text)}</td>
 											<td>{one.spots.length + one.others}</td>
 										</tr>
 									))}
@@ -191,7 +192,7 @@ function show(i: number): void {
 }
 
 function atLeast(area: { si: number; text: string }): string {
-	return area.si > 0 && area.si < 0.005 ? t("a hand’s breadth") : area.text;
+	return area.si > 0 && area.si < 0.005 ? t("a hand’s breadth") : said(area.text);
 }
 
 function Spots({ cut }: { cut: CutStudy }) {
@@ -199,7 +200,7 @@ function Spots({ cut }: { cut: CutStudy }) {
 		<div class="study-scroll">
 			<div class="wide" tabIndex={0}>
 				<table class="study-table">
-					<caption>{t("The spots to cut, for {height} off", { height: cut.height.text })}</caption>
+					<caption>{t("The spots to cut, for {height} off", { height: said(cut.height.text) })}</caption>
 					<thead>
 						<tr>
 							<th scope="col">x</th>
@@ -212,11 +213,11 @@ function Spots({ cut }: { cut: CutStudy }) {
 					<tbody>
 						{cut.spots.map((spot, i) => (
 							<tr key={i}>
-								<td>{spot.x.text}</td>
-								<td>{spot.y.text}</td>
-								<td>{spot.height.text}</td>
+								<td>{said(spot.x.text)}</td>
+								<td>{said(spot.y.text)}</td>
+								<td>{said(spot.height.text)}</td>
 								<td>{atLeast(spot.area)}</td>
-								<td>{spot.volume.text}</td>
+								<td>{said(spot.volume.text)}</td>
 							</tr>
 						))}
 					</tbody>
@@ -260,7 +261,7 @@ function LiftTable({ way }: { way: LiftsStudy }) {
 	if (way.problem) {
 		return (
 			<p class="field-error">
-				{way.problem.message} {way.problem.remedy}
+				{said(way.problem.message)} {said(way.problem.remedy)}
 			</p>
 		);
 	}
@@ -270,8 +271,8 @@ function LiftTable({ way }: { way: LiftsStudy }) {
 				<table class="study-table">
 					<caption>
 						{way.filled
-							? t("With aggregate in the lower lifts, {most} at most each", { most: way.most.text })
-							: t("Leveller alone, {most} at most each", { most: way.most.text })}
+							? t("With aggregate in the lower lifts, {most} at most each", { most: said(way.most.text) })
+							: t("Leveller alone, {most} at most each", { most: said(way.most.text) })}
 					</caption>
 					<thead>
 						<tr>
@@ -289,12 +290,12 @@ function LiftTable({ way }: { way: LiftsStudy }) {
 								<th scope="row">
 									{i + 1} {lift.whole ? t("whole floor") : t("low ground")}
 								</th>
-								<td>{lift.below.text}</td>
+								<td>{said(lift.below.text)}</td>
 								<td>
-									{lift.least.text} – {lift.greatest.text}
+									{said(lift.least.text)} – {said(lift.greatest.text)}
 								</td>
-								<td>{lift.area.text}</td>
-								<td>{lift.volume.text}</td>
+								<td>{said(lift.area.text)}</td>
+								<td>{said(lift.volume.text)}</td>
 								<td>{way.filled ? "" : reckoned(lift.bags)}</td>
 							</tr>
 						))}

@@ -1,7 +1,7 @@
 // What the job comes to, always in view.
 import { plan, planning } from "../state/job";
 import { study, studying } from "../state/study";
-import { t } from "../words/words";
+import { number, said, t } from "../words/words";
 
 export function Totals() {
 	const worked = plan.value;
@@ -12,10 +12,10 @@ export function Totals() {
 			<dl class="totals-list">
 				<Total main label={t("Bags")} value={ready ? String(totals?.bags) : "—"} />
 				<ToBuy ready={ready} />
-				<Total label={t("Powder")} value={ready ? totals?.powder.text : "—"} />
-				<Total label={t("Water")} value={ready ? totals?.water.text : "—"} />
-				<Total label={t("Pour")} value={ready ? totals?.volume.text : "—"} />
-				<Total label={t("Floor")} value={totals?.area.text} />
+				<Total label={t("Powder")} value={ready ? said(totals?.powder.text) : "—"} />
+				<Total label={t("Water")} value={ready ? said(totals?.water.text) : "—"} />
+				<Total label={t("Pour")} value={ready ? said(totals?.volume.text) : "—"} />
+				<Total label={t("Floor")} value={said(totals?.area.text)} />
 			</dl>
 			<div class="totals-says">
 				{ready ? says() : t("Give the room's size and some readings, and the bags are counted here.")}
@@ -30,7 +30,7 @@ function ToBuy({ ready }: { ready: boolean }) {
 	if (!ready) return null;
 	return (
 		<div class="total total-buy" aria-busy={studying.value}>
-			<dt>{bags ? t("To buy, {confidence} sure", { confidence: t(bags.confidence) }) : t("To buy")}</dt>
+			<dt>{bags ? t("To buy, {confidence} sure", { confidence: said(bags.confidence) }) : t("To buy")}</dt>
 			<dd>{bags && !studying.value ? bags.buy : "…"}</dd>
 		</div>
 	);
@@ -54,12 +54,12 @@ function says(): string {
 	const counted = t(
 		"{bag} bags that fill {fill} each; {exact} worked out with what stays in buckets; {water} of water a bag ({least} to {most}).",
 		{
-			bag: totals.bagMass.text,
-			fill: totals.bagYield.text,
-			exact: totals.bagsExact.toFixed(1),
-			water: totals.bagWater.text,
-			least: totals.waterLeast.text,
-			most: totals.waterMost.text,
+			bag: said(totals.bagMass.text),
+			fill: said(totals.bagYield.text),
+			exact: number(totals.bagsExact, 1),
+			water: said(totals.bagWater.text),
+			least: said(totals.waterLeast.text),
+			most: said(totals.waterMost.text),
 		},
 	);
 	return `${t("{count} bags by the survey as it is.", { count: totals.bags })} ${sureness()} ${counted}`;

@@ -3,7 +3,7 @@ import type { Subject, WordPlan } from "../engine/contract";
 import { Choice, Field, Pick } from "../parts/fields";
 import { answersOf, fieldOf } from "../state/answers";
 import { job, vocabulary } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { answer, dontKnow } from "./Questions";
 
 export function wordNamed(name: string): WordPlan | undefined {
@@ -12,7 +12,7 @@ export function wordNamed(name: string): WordPlan | undefined {
 
 /** The label of a word: its meaning without the full stop. */
 export function labelOf(word: WordPlan): string {
-	return t(word.meaning).replace(/\.$/, "");
+	return said(word.meaning).replace(/\.$/, "");
 }
 
 export function WordField(props: { name: string; subject: Subject; asQuestion?: boolean }) {
@@ -26,7 +26,7 @@ export function WordField(props: { name: string; subject: Subject; asQuestion?: 
 			word={word}
 			value={value}
 			field={fieldOf(current, props.subject, props.name)}
-			label={props.asQuestion ? t(word.question) : labelOf(word)}
+			label={props.asQuestion ? said(word.question) : labelOf(word)}
 			onChange={set}
 		/>
 	);
@@ -65,7 +65,7 @@ export function ValueField(props: {
 					empty={t("Choose…")}
 					onChange={onChange}
 					choices={[
-						...word.choices.map((choice) => ({ value: choice, label: t(choice) })),
+						...word.choices.map((choice) => ({ value: choice, label: said(choice) })),
 						{ value: dontKnow, label: t("don’t know") },
 					]}
 				/>
@@ -79,7 +79,7 @@ export function ValueField(props: {
 			value={shown}
 			unit={job.value?.units === "us" ? word.us : word.metric}
 			hint={props.hint}
-			placeholder={value === dontKnow ? t("don’t know") : t("for example {example}", { example: word.example })}
+			placeholder={value === dontKnow ? t("don’t know") : t("for example {example}", { example: said(word.example) })}
 			onChange={onChange}
 		/>
 	);

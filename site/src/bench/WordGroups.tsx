@@ -8,19 +8,19 @@ import { WordField } from "./WordField";
 
 export const jobSubject: Subject = { scope: "job", room: "", id: "", name: "" };
 
-const titles: Record<string, string> = {
-	joists: "Joists",
-	sheets: "Sheets and fasteners",
-	surface: "Surface, cracks and joints",
-	moisture: "Moisture",
-	priming: "Priming",
-	heating: "Heating",
-	"old floor": "Old floor",
-	edges: "Closing the room",
-	lifting: "Carrying and lifting",
-	dust: "Dust",
-	people: "Skin, power, fumes",
-};
+const titles = (): Record<string, string> => ({
+	joists: t("Joists"),
+	sheets: t("Sheets and fasteners"),
+	surface: t("Surface, cracks and joints"),
+	moisture: t("Moisture"),
+	priming: t("Priming"),
+	heating: t("Heating"),
+	"old floor": t("Old floor"),
+	edges: t("Closing the room"),
+	lifting: t("Carrying and lifting"),
+	dust: t("Dust"),
+	people: t("Skin, power, fumes"),
+});
 
 /** The asked words of a step that make sense while the given conditions hold. */
 function wordsOf(scope: string, step: string, holds: string[], without: string[]): WordPlan[] {
@@ -61,7 +61,7 @@ export function WordGroup({ subject, step, holds, without }: GroupProps) {
 	return (
 		<details class="word-group" data-step={step}>
 			<summary>
-				{t(titles[step] ?? step)}{" "}
+				{titles()[step] ?? step}{" "}
 				<span class="small soft">{t("{answered} of {count} answered", { answered, count: words.length })}</span>
 			</summary>
 			{words.map((word) => (

@@ -2,7 +2,7 @@
 
 import { Choice, Field, Pick, RemoveButton, Section } from "../parts/fields";
 import { edit, job, newId, plan, vocabulary } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { MoistureTests } from "./MoistureTests";
 import { depthUnit, editRoom, ShapeEntry } from "./RoomEntry";
 import { SheetShelf } from "./SheetShelf";
@@ -14,7 +14,7 @@ export function DeckEntry({ index }: { index: number }) {
 	if (!room) return null;
 	const kinds = room.decks.map((deck) => deck.answers["deck.kind"]).filter((kind) => kind !== undefined && kind !== "");
 	return (
-		<Section title={t("Deck")} says={kinds.map((kind) => t(kind ?? "")).join(", ") || t("not said")} id="deck">
+		<Section title={t("Deck")} says={kinds.map((kind) => said(kind)).join(", ") || t("not said")} id="deck">
 			{room.decks.map((deck, i) => {
 				const planned = plan.value?.rooms[index]?.decks.find((d) => d.id === deck.id);
 				return (
@@ -80,8 +80,8 @@ export function DeckEntry({ index }: { index: number }) {
 											.filter((figure) => figure.state === "known")
 											.map((figure) => (
 												<tr key={figure.name}>
-													<th scope="row">{figure.words}</th>
-													<td>{figure.text}</td>
+													<th scope="row">{said(figure.words)}</th>
+													<td>{said(figure.text)}</td>
 												</tr>
 											))}
 									</tbody>
@@ -132,7 +132,7 @@ export function PlaneEntry({ index }: { index: number }) {
 	return (
 		<Section
 			title={t("Finish plane")}
-			says={planned ? t("staff reads {staff}", { staff: planned.staff.text }) : ""}
+			says={planned ? t("staff reads {staff}", { staff: said(planned.staff.text) }) : ""}
 			id="plane"
 		>
 			<Pick
@@ -212,7 +212,7 @@ function PlaneProblem({ field }: { field: string }) {
 	const problem = plan.value?.problems.find((p) => p.field === field);
 	return problem ? (
 		<p class="field-error" role="alert">
-			{problem.message} {problem.remedy}
+			{said(problem.message)} {said(problem.remedy)}
 		</p>
 	) : null;
 }
@@ -248,7 +248,7 @@ export function SheetsEntry() {
 				return (
 					<details class="card" key={kind}>
 						<summary class="card-head">
-							<b>{t(kind)}</b>{" "}
+							<b>{said(kind)}</b>{" "}
 							<span class="small soft">{sheet.generic ? t("typical, read your bag") : sheet.name}</span>
 						</summary>
 						<SheetShelf kind={kind} sheet={sheet} />

@@ -6,7 +6,7 @@ import type { KindSheet, Merged, Preview, Rule, RuleChange } from "../engine/con
 import { book, bookText, takeText, useShipped } from "../state/book";
 import { fileName, save } from "../state/files";
 import { job, newId } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 const mostBytes = 1 << 20;
 
@@ -20,7 +20,7 @@ export function BookFiles() {
 				{t("One file that anybody can read: your rules, the sheets you kept, and those of the open job.")}
 			</p>
 			<div class="row">
-				<button type="button" onClick={() => exportBook().catch((error: Error) => setTold(error.message))}>
+				<button type="button" onClick={() => exportBook().catch((error: Error) => setTold(said(error.message)))}>
 					{t("Save rulebook and sheets as a file")}
 				</button>
 				<label class="button">
@@ -93,7 +93,7 @@ function Look(props: { preview: Preview; onTake: () => void; onLeave: () => void
 			<h3>{t("What the file would change")}</h3>
 			{preview.problems.map((problem) => (
 				<p class="field-error" key={`${problem.field}/${problem.message}`}>
-					{problem.field}: {problem.message} {problem.remedy}
+					{problem.field}: {said(problem.message)} {said(problem.remedy)}
 				</p>
 			))}
 			{preview.problems.length > 0 && <p>{t("Nothing of it can be taken.")}</p>}
@@ -107,7 +107,7 @@ function Look(props: { preview: Preview; onTake: () => void; onLeave: () => void
 					<ul class="field-error">
 						{preview.errors.map((error, i) => (
 							<li key={i}>
-								{error.rule} {error.message} {error.remedy}
+								{error.rule} {said(error.message)} {said(error.remedy)}
 							</li>
 						))}
 					</ul>
@@ -117,7 +117,7 @@ function Look(props: { preview: Preview; onTake: () => void; onLeave: () => void
 			<Changes changes={preview.rules} />
 			{preview.sheets.map((one, i) => (
 				<details key={i}>
-					<summary>{t("Sheet of a {kind}: {name}", { kind: t(one.kind), name: one.sheet.name })}</summary>
+					<summary>{t("Sheet of a {kind}: {name}", { kind: said(one.kind), name: one.sheet.name })}</summary>
 					<pre class="rule-text">
 						{Object.entries(one.sheet.values)
 							.map(([word, typed]) => `${word}: ${typed}`)

@@ -1,7 +1,7 @@
 // A rule's examples: each is run with every change and says whether it still comes out as written.
 import { useState } from "preact/hooks";
 import type { ExampleResult, Rule } from "../engine/contract";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export function Examples(props: { rule: Rule; results: ExampleResult[]; onChange: (examples: string[]) => void }) {
 	const { results } = props;
@@ -21,7 +21,7 @@ export function Examples(props: { rule: Rule; results: ExampleResult[]; onChange
 						{!result.passed && (
 							<span class="field-error">
 								{result.error
-									? `${result.error.message} ${result.error.remedy ?? ""}`
+									? `${said(result.error.message)} ${said(result.error.remedy)}`
 									: t("gives {got}", { got: result.got })}
 							</span>
 						)}

@@ -1,13 +1,13 @@
 // The guide: every word that a rule may use, with its dimension, its meaning and an example, and every function. Both come from the engine.
 import { useState } from "preact/hooks";
 import { functions, vocabulary } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export function Guide() {
 	const [wanted, setWanted] = useState("");
 	const has = (text: string) => text.toLowerCase().includes(wanted.toLowerCase());
-	const words = vocabulary.value.filter((word) => has(`${word.name} ${word.meaning} ${word.dimension}`));
-	const calls = functions.value.filter((one) => has(`${one.name} ${one.help}`));
+	const words = vocabulary.value.filter((word) => has(`${word.name} ${said(word.meaning)} ${word.dimension}`));
+	const calls = functions.value.filter((one) => has(`${one.name} ${said(one.help)}`));
 	return (
 		<section class="card" aria-labelledby="guide-title">
 			<h2 id="guide-title">{t("Guide: words and functions")}</h2>
@@ -44,9 +44,9 @@ export function Guide() {
 											: word.dimension || (word.kind === "truth" ? t("yes or no") : t("text"))}
 									</td>
 									<td>
-										{word.meaning} <span class="soft">{t("One for each {scope}.", { scope: t(word.scope) })}</span>
+										{word.meaning} <span class="soft">{t("One for each {scope}.", { scope: said(word.scope) })}</span>
 									</td>
-									<td>{word.example}</td>
+									<td>{said(word.example)}</td>
 								</tr>
 							))}
 						</tbody>
@@ -63,7 +63,7 @@ export function Guide() {
 									<td>
 										<code>{one.call}</code>
 									</td>
-									<td>{one.help}</td>
+									<td>{said(one.help)}</td>
 								</tr>
 							))}
 						</tbody>

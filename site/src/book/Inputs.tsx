@@ -2,7 +2,7 @@
 import { labelOf, ValueField, wordNamed } from "../bench/WordField";
 import type { WordPlan } from "../engine/contract";
 import { edit, job } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export function Inputs({ needs }: { needs: string[] }) {
 	const current = job.value;
@@ -23,7 +23,7 @@ export function Inputs({ needs }: { needs: string[] }) {
 			<ul class="small">
 				{others.map((word) => (
 					<li key={word.name}>
-						<code>{word.name}</code> {word.meaning}
+						<code>{word.name}</code> {said(word.meaning)}
 					</li>
 				))}
 			</ul>
@@ -51,7 +51,7 @@ function SheetField({ word }: { word: WordPlan }) {
 				}
 			/>
 			<p class="field-hint">
-				{t("On this job’s {kind} sheet", { kind: t(word.step) })}
+				{t("On this job’s {kind} sheet", { kind: said(word.step) })}
 				{sheet.generic && ` · ${t("typical, read your bag")}`}
 			</p>
 		</div>

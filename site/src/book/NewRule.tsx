@@ -6,7 +6,7 @@ import { changeRule } from "../state/book";
 import { job, vocabulary } from "../state/job";
 import { go } from "../state/route";
 import { ruleNamed } from "../state/rules";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { Examples } from "./Examples";
 import { Outcomes } from "./Outcomes";
 import { RuleErrors, RuleForm } from "./RuleForm";
@@ -71,7 +71,7 @@ function Draft({ rule, onChange }: { rule: Rule; onChange: (rule: Rule | null) =
 				label={t("One outcome for each")}
 				value={rule.for}
 				onChange={(scope) => onChange({ ...rule, for: scope })}
-				choices={scopes.map((scope) => ({ value: scope, label: t(scope) }))}
+				choices={scopes.map((scope) => ({ value: scope, label: said(scope) }))}
 			/>
 			{!rule.check && (
 				<Choice
@@ -86,7 +86,7 @@ function Draft({ rule, onChange }: { rule: Rule; onChange: (rule: Rule | null) =
 					}
 					choices={[
 						{ value: "truth", label: t("yes or no") },
-						...dimensions.map((name) => ({ value: name, label: t(name) })),
+						...dimensions.map((name) => ({ value: name, label: said(name) })),
 					]}
 				/>
 			)}

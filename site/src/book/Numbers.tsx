@@ -2,7 +2,7 @@
 import { useId, useState } from "preact/hooks";
 import { call, isEngineError } from "../engine/client";
 import type { Literal, Rule, RuleView } from "../engine/contract";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export function Numbers({ view, onKeep }: { view: RuleView; onKeep: (rule: Rule) => Promise<void> }) {
 	if (view.literals.length === 0) return null;
@@ -37,7 +37,7 @@ function NumberField(props: { rule: Rule; literal: Literal; onKeep: (rule: Rule)
 			setWrong("");
 			await props.onKeep({ ...rule, [field]: text });
 		} catch (error) {
-			setWrong(isEngineError(error) ? `${error.message} ${error.remedy}` : String(error));
+			setWrong(isEngineError(error) ? `${said(error.message)} ${said(error.remedy)}` : String(error));
 		}
 	};
 	return (

@@ -1,7 +1,7 @@
 // How a rule comes out on each part of the open job.
 import { readable } from "../bench/Findings";
 import type { RuleOn } from "../engine/contract";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 /** The words of an outcome. */
 export function stateWord(state: string): string {
@@ -37,14 +37,14 @@ export function Outcomes({ on }: { on: RuleOn[] }) {
 			<tbody>
 				{on.map((one) => (
 					<tr key={`${one.subject.scope}/${one.subject.room}/${one.subject.id}`} data-state={one.state}>
-						<th scope="row">{one.subject.name || t(`the ${one.subject.scope}`)}</th>
+						<th scope="row">{one.subject.name || said(`the ${one.subject.scope}`)}</th>
 						<td>
-							{one.state === "known" ? <b>{one.text}</b> : stateWord(one.state)}
-							{one.state === "broken" && ` — ${one.text}`}
+							{one.state === "known" ? <b>{said(one.text)}</b> : stateWord(one.state)}
+							{one.state === "broken" && ` — ${said(one.text)}`}
 							{one.state === "unanswered" && ` (${one.missing.map(readable).join(", ")})`}
-							{one.fault && ` — ${one.fault.message} ${one.fault.remedy ?? ""}`}
+							{one.fault && ` — ${said(one.fault.message)} ${said(one.fault.remedy)}`}
 						</td>
-						<td>{one.margin?.text ?? ""}</td>
+						<td>{said(one.margin?.text)}</td>
 					</tr>
 				))}
 			</tbody>

@@ -2,7 +2,7 @@
 import { useId } from "preact/hooks";
 import type { Rule, Error as RuleError } from "../engine/contract";
 import { Choice } from "../parts/fields";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { Expression } from "./Expression";
 
 type Key = "words" | "value" | "applies" | "holds" | "says" | "remedy" | "asks" | "caution" | "source" | "theme";
@@ -76,7 +76,7 @@ export function RuleErrors({ errors }: { errors: RuleError[] }) {
 		<ul class="field-error">
 			{errors.map((error) => (
 				<li key={`${error.field}/${error.from}/${error.message}`}>
-					{error.message} {error.remedy}
+					{said(error.message)} {said(error.remedy)}
 				</li>
 			))}
 		</ul>

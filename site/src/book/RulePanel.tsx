@@ -8,7 +8,7 @@ import { bookText, changeRule, leaveOutRule } from "../state/book";
 import { job } from "../state/job";
 import { go } from "../state/route";
 import { outcomes } from "../state/rules";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { Examples } from "./Examples";
 import { Inputs } from "./Inputs";
 import { Numbers } from "./Numbers";
@@ -36,13 +36,13 @@ export function RulePanel({ view }: { view: RuleView }) {
 			<header>
 				<h1>{readable(view.rule.name)}</h1>
 				<p class="small soft">
-					<code>{view.rule.name}</code> · {view.rule.check ? t("check") : t("figure")} · {view.rule.theme}
+					<code>{view.rule.name}</code> · {view.rule.check ? t("check") : t("figure")} · {said(view.rule.theme)}
 					{view.changed && (
 						<b class="mark-changed"> · {view.shipped ? t("changed from the shipped rulebook") : t("your own rule")}</b>
 					)}
 				</p>
 			</header>
-			{rule.words && <p>{rule.words}</p>}
+			{rule.words && <p>{said(rule.words)}</p>}
 			{rule.off && <p class="caution">{t("Switched off: {reason}", { reason: rule.off })}</p>}
 			<section aria-labelledby="on-title">
 				<h2 id="on-title">{draft ? t("On the open job, as it is written now") : t("On the open job")}</h2>

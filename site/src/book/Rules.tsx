@@ -7,7 +7,7 @@ import { book, bookKept, bookTrouble, canUndoBook, undoBook } from "../state/boo
 import { job, lastJob, open } from "../state/job";
 import { go, route } from "../state/route";
 import { follow, outcomes, ruleNamed, view } from "../state/rules";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { BookFiles, Update } from "./BookFiles";
 import { Guide } from "./Guide";
 import { NewRule } from "./NewRule";
@@ -28,7 +28,7 @@ export default function Rules() {
 			<div class="rules-one">
 				{bookTrouble.value && (
 					<p class="notice notice-stop" role="alert">
-						{bookTrouble.value}
+						{said(bookTrouble.value)}
 					</p>
 				)}
 				<Update />
@@ -126,8 +126,8 @@ function List({ open: name }: { open: string }) {
 			</div>
 			{rules.length === 0 && view.value && <p class="small soft">{t("No rule matches.")}</p>}
 			{themes.map((theme) => (
-				<section key={theme} aria-label={theme}>
-					<h2 class="rules-theme">{theme || t("Without a theme")}</h2>
+				<section key={theme} aria-label={said(theme)}>
+					<h2 class="rules-theme">{said(theme) || t("Without a theme")}</h2>
 					<ul>
 						{rules
 							.filter((one) => one.rule.theme === theme)
@@ -164,14 +164,15 @@ function Entry({ one, open: isOpen }: { one: RuleView; open: boolean }) {
 
 /** What a rule comes to on the job, in a few words. */
 function summary(one: RuleView, on: RuleOn[]): string {
-	const texts = on.map((o) => (o.state === "known" ? o.text : stateWord(o.state)));
+	const texts = on.map((o) => (o.state === "known" ? said(o.text) : stateWord(o.state)));
 	const different = [...new Set(texts)];
 	if (different.length > 0) return different.slice(0, 3).join(" · ");
 	return one.rule.check ? t("check") : t("figure");
 }
 
 function matches(one: RuleView, wanted: string): boolean {
-	const text = `${one.text} ${one.rule.theme} ${readable(one.rule.name)}`.toLowerCase();
+	const text =
+		`${one.text} ${said(one.rule.words)} ${said(one.rule.says)} ${said(one.rule.theme)} ${readable(one.rule.name)}`.toLowerCase();
 	return wanted
 		.toLowerCase()
 		.split(/\s+/)

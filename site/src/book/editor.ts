@@ -15,6 +15,7 @@ import { drawSelection, EditorView, keymap } from "@codemirror/view";
 import type { Error as RuleError } from "../engine/contract";
 import { functions, vocabulary } from "../state/job";
 import { view as bookView } from "../state/rules";
+import { said } from "../words/words";
 
 export interface Editor {
 	put(text: string): void;
@@ -97,7 +98,7 @@ function diagnostic(error: RuleError, editor: EditorView): Diagnostic {
 	const length = editor.state.doc.length;
 	const from = Math.min(error.from, length);
 	const to = error.to > error.from ? Math.min(error.to, length) : length;
-	return { from, to, severity: "error", message: `${error.message} ${error.remedy ?? ""}` };
+	return { from, to, severity: "error", message: `${said(error.message)} ${said(error.remedy)}` };
 }
 
 function complete(context: CompletionContext): CompletionResult | null {

@@ -5,7 +5,7 @@ import type { AfterPlan, AfterPour, Past } from "../engine/contract";
 import { Section, withUnit } from "../parts/fields";
 import { bookText } from "../state/book";
 import { edit, job } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { Quick } from "./fields";
 
 export function AfterEntry() {
@@ -40,7 +40,11 @@ export function AfterEntry() {
 	return (
 		<Section
 			title={t("After the pour")}
-			says={worked?.used ? t("{used} bags used of {planned}", { used: worked.used.text, planned: worked.planned }) : ""}
+			says={
+				worked?.used
+					? t("{used} bags used of {planned}", { used: said(worked.used.text), planned: worked.planned })
+					: ""
+			}
 		>
 			<div class="row row-even">
 				{field("used", t("Bags opened"))}
@@ -49,18 +53,18 @@ export function AfterEntry() {
 			</div>
 			{worked?.problems.map((problem) => (
 				<p class="field-error" key={problem.field}>
-					{problem.message} {problem.remedy}
+					{said(problem.message)} {said(problem.remedy)}
 				</p>
 			))}
 			{worked && (
 				<table class="trace">
 					<tbody>
-						<Against label={t("Bags")} planned={String(worked.planned)} came={worked.used?.text} />
-						<Against label={t("Mean depth")} planned={worked.meant?.text} came={worked.depth?.text} />
+						<Against label={t("Bags")} planned={String(worked.planned)} came={said(worked.used?.text)} />
+						<Against label={t("Mean depth")} planned={said(worked.meant?.text)} came={said(worked.depth?.text)} />
 					</tbody>
 				</table>
 			)}
-			{worked?.says && <p>{worked.says}</p>}
+			{worked?.says && <p>{said(worked.says)}</p>}
 			{past && <OwnYield past={past} />}
 		</Section>
 	);
@@ -77,10 +81,10 @@ function Against(props: { label: string; planned: string | undefined; came: stri
 }
 
 function OwnYield({ past }: { past: Past }) {
-	if (past.jobs === 0) return <p class="soft small">{past.says}</p>;
+	if (past.jobs === 0) return <p class="soft small">{said(past.says)}</p>;
 	return (
 		<div class="card">
-			<p>{past.says}</p>
+			<p>{said(past.says)}</p>
 			<button
 				type="button"
 				onClick={() =>

@@ -3,7 +3,7 @@ import { WordField, wordNamed } from "../bench/WordField";
 import type { Question } from "../engine/contract";
 import { plan } from "../state/job";
 import { takeOff } from "../state/takeoff";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 const steps = ["deck", "moisture", "room"];
 
@@ -24,7 +24,7 @@ function keyOf(q: Question): string {
 /** The deck of a question, so that it reads "Over chipboard: how thick is it?". */
 function over(q: Question): string {
 	const deck = plan.value?.rooms.find((r) => r.id === q.subject.room)?.decks.find((d) => d.id === q.subject.id);
-	return deck?.kind ? t("Over {deck}", { deck: t(deck.kind) }) : "";
+	return deck?.kind ? t("Over {deck}", { deck: said(deck.kind) }) : "";
 }
 
 export function Asked() {
@@ -38,7 +38,7 @@ export function Asked() {
 					<li key={keyOf(q)}>
 						{over(q) && <span class="asked-over small">{over(q)}</span>}
 						<WordField asQuestion name={q.word} subject={q.subject} />
-						<p class="small soft">{t(wordNamed(q.word)?.why ?? "")}</p>
+						<p class="small soft">{said(wordNamed(q.word)?.why ?? "")}</p>
 					</li>
 				))}
 			</ul>
@@ -72,9 +72,9 @@ export function Sureness() {
 					{t(
 						"The depth is a guess: one time in three the mean is off by more than {doubt}. {readings} readings with a laser bring that down to {after}",
 						{
-							doubt: survey.doubt.text,
+							doubt: said(survey.doubt.text),
 							readings: survey.readings,
-							after: survey.after.text,
+							after: said(survey.after.text),
 						},
 					)}
 					{survey.fewer > 0
@@ -84,7 +84,7 @@ export function Sureness() {
 								fewer: survey.fewer,
 							})
 						: "."}{" "}
-					{survey.saves && <b>{t("That saves {money} before tax and discount.", { money: survey.saves })}</b>}
+					{survey.saves && <b>{t("That saves {money} before tax and discount.", { money: said(survey.saves) })}</b>}
 				</p>
 			)}
 		</section>

@@ -7,7 +7,7 @@ import { fileName, save } from "../state/files";
 import { job } from "../state/job";
 import { shareLink } from "../state/share";
 import { shop, takeOff, watchTakeOff } from "../state/takeoff";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { AfterEntry } from "./AfterEntry";
 import { Sureness } from "./Asked";
 import { OfferEntry } from "./Counter";
@@ -34,7 +34,7 @@ export function Buy() {
 					{worked?.lines.map((line) => (
 						<details key={line.key}>
 							<summary>
-								{t(line.item)}: {line.need.text}
+								{said(line.item)}: {said(line.need.text)}
 							</summary>
 							<Because line={line} />
 						</details>
@@ -70,18 +70,18 @@ function Journeys() {
 	if (!worked || worked.mass.si === 0) return null;
 	return (
 		<p>
-			{t("{mass} in all.", { mass: worked.mass.text })}{" "}
-			{worked.hand.says ||
+			{t("{mass} in all.", { mass: said(worked.mass.text) })}{" "}
+			{said(worked.hand.says) ||
 				t("By hand, {load} at a time: {count} ways.", {
-					load: worked.hand.capacity.text,
+					load: said(worked.hand.capacity.text),
 					count: worked.hand.count,
 				})}{" "}
-			{worked.vehicle.says ||
+			{said(worked.vehicle.says) ||
 				t("By vehicle, {load} at a time: {count}.", {
-					load: worked.vehicle.capacity.text,
+					load: said(worked.vehicle.capacity.text),
 					count: worked.vehicle.count,
 				})}
-			{worked.labour && ` ${t("Work: {hours} of hands' time.", { hours: worked.labour.hours.text })}`}
+			{worked.labour && ` ${t("Work: {hours} of hands' time.", { hours: said(worked.labour.hours.text) })}`}
 		</p>
 	);
 }

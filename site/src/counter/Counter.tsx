@@ -9,7 +9,7 @@ import { close, edit, job, newId, open, trouble } from "../state/job";
 import { go, route } from "../state/route";
 import { editOffer, newOffer, takeNumber, takeOff, watchTakeOff } from "../state/takeoff";
 import { usualUnits } from "../state/units";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { Asked, Sureness } from "./Asked";
 import { Quick } from "./fields";
 import { Quote } from "./Quote";
@@ -60,7 +60,7 @@ export function Counter() {
 								draft.answers["finish.kind"] = kind;
 							})
 						}
-						choices={(wordNamed("finish.kind")?.choices ?? []).map((value) => ({ value, label: t(value) }))}
+						choices={(wordNamed("finish.kind")?.choices ?? []).map((value) => ({ value, label: said(value) }))}
 					/>
 					<button type="button" class="button-quiet" onClick={addRoom}>
 						{t("Another room")}

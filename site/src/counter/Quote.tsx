@@ -1,10 +1,11 @@
 // The quote: what is bought, each price beside it, and what it comes to. It is what the printer gets.
 import { useState } from "preact/hooks";
+import { readable } from "../bench/Findings";
 import { call, isEngineError } from "../engine/client";
 import type { BillPlan, TakeOff, TakeOffLine } from "../engine/contract";
 import { job, plan } from "../state/job";
 import { editOffer, keepShop, shop, takeOff } from "../state/takeoff";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export function Quote({ list }: { list?: boolean }) {
 	const worked = takeOff.value;
@@ -48,7 +49,7 @@ export function Quote({ list }: { list?: boolean }) {
 				<p class="small">
 					{t("{count} packs, {mass} in all.", {
 						count: printed.reduce((sum, line) => sum + line.packs, 0),
-						mass: worked.mass.text,
+						mass: said(worked.mass.text),
 					})}
 				</p>
 			)}
@@ -89,14 +90,14 @@ function Floors() {
 		<ul class="quote-floors print-only">
 			{plan.value?.rooms.map((room, i) => {
 				const depth = room.rough?.mean ?? room.pour?.depths.mean;
-				const decks = room.decks.map((deck) => t(deck.kind)).filter(Boolean);
+				const decks = room.decks.map((deck) => said(deck.kind)).filter(Boolean);
 				return (
 					<li key={room.id}>
 						{[
 							room.name || t("Room {n}", { n: i + 1 }),
-							room.area.text,
+							said(room.area.text),
 							decks.join(", "),
-							depth && t("{depth} deep on average", { depth: depth.text }),
+							depth && t("{depth} deep on average", { depth: said(depth.text) }),
 						]
 							.filter(Boolean)
 							.join(" · ")}
@@ -120,7 +121,7 @@ function Line({ line, list }: { line: TakeOffLine; list?: boolean }) {
 							class="no-print"
 							tabIndex={-1}
 							checked={line.quoted}
-							aria-label={t("Quote {item}", { item: line.item })}
+							aria-label={t("Quote {item}", { item: said(line.item) })}
 							onChange={(event) => {
 								const quoted = event.currentTarget.checked;
 								editOffer(`lines/${line.key}`, (offer) => {
@@ -128,7 +129,7 @@ function Line({ line, list }: { line: TakeOffLine; list?: boolean }) {
 								});
 							}}
 						/>
-						<span>{t(line.item)}</span>
+						<span>{said(line.item)}</span>
 					</label>
 				</th>
 				<td>
@@ -137,26 +138,26 @@ function Line({ line, list }: { line: TakeOffLine; list?: boolean }) {
 						class="quote-why no-print"
 						tabIndex={-1}
 						aria-expanded={open}
-						aria-label={t("Why {need} of {item}", { need: line.need.text, item: line.item })}
+						aria-label={t("Why {need} of {item}", { need: said(line.need.text), item: said(line.item) })}
 						onClick={() => setOpen(!open)}
 					>
-						{line.need.text}
+						{said(line.need.text)}
 					</button>
-					<span class="print-only">{line.need.text}</span>
+					<span class="print-only">{said(line.need.text)}</span>
 				</td>
 				<td class="quote-number quote-packs">{line.packs}</td>
 				<td>{pack}</td>
 				{list ? (
-					<td>{line.leftover.text}</td>
+					<td>{said(line.leftover.text)}</td>
 				) : (
 					<>
 						<td class="quote-number">
 							<PriceBox line={line} />
-							<span class="print-only">{line.price?.each}</span>
+							<span class="print-only">{said(line.price?.each)}</span>
 						</td>
 						<td class="quote-number">
-							{line.price?.amount}
-							{line.price?.margin && <span class="quote-margin no-print">{line.price.margin}</span>}
+							{said(line.price?.amount)}
+							{line.price?.margin && <span class="quote-margin no-print">{said(line.price.margin)}</span>}
 						</td>
 					</>
 				)}
@@ -175,8 +176,8 @@ function Line({ line, list }: { line: TakeOffLine; list?: boolean }) {
 /** A pack by what it holds; what is counted one by one by its name. */
 function packText(line: TakeOffLine): string {
 	return line.pack.text === "1"
-		? t(line.packName)
-		: t("{name} of {holds}", { name: t(line.packName), holds: line.pack.text });
+		? said(line.packName)
+		: t("{name} of {holds}", { name: said(line.packName), holds: said(line.pack.text) });
 }
 
 export function Because({ line }: { line: TakeOffLine }) {
@@ -184,18 +185,18 @@ export function Because({ line }: { line: TakeOffLine }) {
 		<ol class="because">
 			{line.because.map((reason, i) => (
 				<li key={`${i} ${reason.says}`}>
-					{reason.says}
+					{said(reason.says)}
 					{reason.rule && (
 						<>
 							{" "}
-							<a href={`#/rules/${encodeURIComponent(reason.rule)}`}>{reason.rule}</a>{" "}
-							<span class="soft">{reason.source}</span>
+							<a href={`#/rules/${encodeURIComponent(reason.rule)}`}>{readable(reason.rule)}</a>{" "}
+							<span class="soft">{said(reason.source)}</span>
 						</>
 					)}
 				</li>
 			))}
 			{line.keeps && (
-				<li>{t("Keeps {time} closed and dry: look at the date on the pack.", { time: line.keeps.text })}</li>
+				<li>{t("Keeps {time} closed and dry: look at the date on the pack.", { time: said(line.keeps.text) })}</li>
 			)}
 		</ol>
 	);
@@ -221,7 +222,7 @@ function PriceBox({ line }: { line: TakeOffLine }) {
 			setWrong("");
 			keepShop(next);
 		} catch (error) {
-			setWrong(isEngineError(error) ? error.message : String(error));
+			setWrong(isEngineError(error) ? said(error.message) : String(error));
 		}
 	};
 	return (
@@ -230,7 +231,7 @@ function PriceBox({ line }: { line: TakeOffLine }) {
 				type="text"
 				class="price-box no-print"
 				inputMode="decimal"
-				aria-label={t("Price of one {pack} of {item}", { pack: line.packName, item: line.item })}
+				aria-label={t("Price of one {pack} of {item}", { pack: said(line.packName), item: said(line.item) })}
 				aria-invalid={wrong ? true : undefined}
 				value={typing ?? line.price?.each ?? ""}
 				onInput={(event) => setTyping(event.currentTarget.value)}
@@ -248,22 +249,24 @@ function packOf(line: TakeOffLine): string {
 function Sums({ bill }: { bill: BillPlan }) {
 	return (
 		<dl class="quote-sums">
-			{bill.discount && <Sum label={t("Discount {rate}", { rate: bill.rate })} value={`−${bill.discount}`} />}
-			{bill.delivery && <Sum label={t("Delivery")} value={bill.delivery} />}
-			{bill.labour && <Sum label={t("Labour")} value={bill.labour} />}
-			<Sum label={t("Net")} value={bill.net} />
+			{bill.discount && (
+				<Sum label={t("Discount {rate}", { rate: said(bill.rate) })} value={`−${said(bill.discount)}`} />
+			)}
+			{bill.delivery && <Sum label={t("Delivery")} value={said(bill.delivery)} />}
+			{bill.labour && <Sum label={t("Labour")} value={said(bill.labour)} />}
+			<Sum label={t("Net")} value={said(bill.net)} />
 			{bill.taxes.map((tax) => (
 				<Sum
 					key={tax.name}
-					label={t("{name} tax, {rate} of {net}", { name: tax.name, rate: tax.rate, net: tax.net })}
-					value={tax.tax}
+					label={t("{name} tax, {rate} of {net}", { name: tax.name, rate: said(tax.rate), net: said(tax.net) })}
+					value={said(tax.tax)}
 				/>
 			))}
-			<Sum main label={t("Total")} value={`${bill.total} ${bill.currency}`} />
+			<Sum main label={t("Total")} value={`${said(bill.total)} ${bill.currency}`} />
 			{bill.margin && (
 				<div class="no-print soft">
 					<dt>{t("Margin, not printed")}</dt>
-					<dd>{bill.margin}</dd>
+					<dd>{said(bill.margin)}</dd>
 				</div>
 			)}
 		</dl>
@@ -287,7 +290,7 @@ function Foot({ worked, list }: { worked: TakeOff; list?: boolean }) {
 			{!list && unpriced.length > 0 && (
 				<p>
 					{t("Without a price yet, and not in the total: {items}.", {
-						items: unpriced.map((item) => t(item)).join(", "),
+						items: unpriced.map((item) => said(item)).join(", "),
 					})}
 				</p>
 			)}

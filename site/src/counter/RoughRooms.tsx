@@ -4,7 +4,7 @@ import { wordNamed } from "../bench/WordField";
 import type { Job, Room } from "../engine/contract";
 import { RemoveButton } from "../parts/fields";
 import { plan } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { Quick, sized } from "./fields";
 import { RoughDepth } from "./RoughDepth";
 
@@ -81,7 +81,7 @@ function DeckChoice({ room, onChange }: { room: Room; onChange: (kind: string) =
 				<option value="">{t("not said")}</option>
 				{wordNamed("deck.kind")?.choices.map((choice) => (
 					<option key={choice} value={choice}>
-						{t(choice)}
+						{said(choice)}
 					</option>
 				))}
 			</select>
@@ -101,10 +101,10 @@ function RoomSays({ index }: { index: number }) {
 	if (!room?.rough) return null;
 	return (
 		<div class="counter-room-says small">
-			{room.area.text} × {room.rough.mean.text} = {room.rough.volume.text}
+			{said(room.area.text)} × {said(room.rough.mean.text)} = {said(room.rough.volume.text)}
 			{broken?.map((finding) => (
 				<p class="field-error" key={finding.rule}>
-					{finding.says} {finding.remedy}
+					{said(finding.says)} {said(finding.remedy)}
 				</p>
 			))}
 		</div>

@@ -6,7 +6,7 @@ import { FloorMap } from "../map/FloorMap";
 import { open } from "../state/job";
 import { go } from "../state/route";
 import { unpack } from "../state/share";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export function Shared({ id }: { id: string }) {
 	const [found, setFound] = useState<{ job: Job; plan: Plan } | null>(null);
@@ -47,13 +47,13 @@ export function Shared({ id }: { id: string }) {
 			<ul class="shared-rooms">
 				{plan.rooms.map((room, i) => (
 					<li key={room.id}>
-						<b>{room.name || t("Room {n}", { n: i + 1 })}</b> {room.area.text}
+						<b>{room.name || t("Room {n}", { n: i + 1 })}</b> {said(room.area.text)}
 						{room.readings.length > 0 && `, ${t("{count} readings", { count: room.readings.length })}`}
-						{room.rough && `, ${t("about {depth} deep", { depth: room.rough.mean.text })}`}
+						{room.rough && `, ${t("about {depth} deep", { depth: said(room.rough.mean.text) })}`}
 					</li>
 				))}
 				{plan.totals.ready && (
-					<li>{t("{bags} bags, {volume}", { bags: plan.totals.bags, volume: plan.totals.volume.text })}</li>
+					<li>{t("{bags} bags, {volume}", { bags: plan.totals.bags, volume: said(plan.totals.volume.text) })}</li>
 				)}
 			</ul>
 			{plan.rooms[0]?.drawn && (

@@ -5,7 +5,7 @@ import type { BadRow, Shop } from "../engine/contract";
 import { Choice, Pick, RemoveButton, Section } from "../parts/fields";
 import { save } from "../state/files";
 import { editShop, shop } from "../state/takeoff";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { Quick } from "./fields";
 
 type TextField = "name" | "valid" | "currency" | "delivery" | "hour";
@@ -116,7 +116,9 @@ function PriceFile({ seller }: { seller: Shop }) {
 							const input = event.currentTarget;
 							const file = input.files?.[0];
 							if (file)
-								await take(file).catch((error: Error) => setTold(isEngineError(error) ? error.message : String(error)));
+								await take(file).catch((error: Error) =>
+									setTold(isEngineError(error) ? said(error.message) : String(error)),
+								);
 							input.value = "";
 						}}
 					/>
@@ -140,7 +142,7 @@ function PriceFile({ seller }: { seller: Shop }) {
 				<ul class="field-error">
 					{bad.slice(0, 10).map((row) => (
 						<li key={row.line}>
-							{t("Line {n}: {message} {remedy}", { n: row.line, message: row.message, remedy: row.remedy })}
+							{t("Line {n}: {message} {remedy}", { n: row.line, message: said(row.message), remedy: said(row.remedy) })}
 						</li>
 					))}
 				</ul>

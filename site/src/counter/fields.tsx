@@ -3,6 +3,7 @@ import { useId, useState } from "preact/hooks";
 import { withUnit } from "../parts/fields";
 import { problemOf } from "../state/job";
 import { priceProblem } from "../state/takeoff";
+import { said } from "../words/words";
 
 const product = /^[\d\s.,/]+[x×*][\d\s.,/]+$/;
 
@@ -29,7 +30,7 @@ export function Quick(props: QuickProps) {
 	const [typing, setTyping] = useState<string | null>(null);
 	const full = props.full ?? ((text: string) => text);
 	const problem = problemOf(props.field);
-	const wrong = (problem && `${problem.message} ${problem.remedy}`) || priceProblem(props.field);
+	const wrong = (problem && `${said(problem.message)} ${said(problem.remedy)}`) || priceProblem(props.field);
 	const shown = wrong && props.value.trim() !== "" ? wrong : "";
 	return (
 		<div class={`field${shown ? " field-wrong" : ""}`}>

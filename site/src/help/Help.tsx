@@ -5,7 +5,7 @@ import { Weight, weightWord } from "../parts/marks";
 import { job, vocabulary } from "../state/job";
 import { route, to } from "../state/route";
 import { BagPicture, BoardPicture, LaserPicture, pictureOf, TapePicture } from "../steps/pictures";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { type HelpEntry, helpParts } from "./entries";
 
 const pictures: Record<string, () => preact.JSX.Element | null> = {
@@ -99,12 +99,12 @@ function Vocabulary() {
 				{words.map((word) => (
 					<div key={word.name}>
 						<dt>
-							{t(word.meaning)} <code>{word.name}</code>
+							{said(word.meaning)} <code>{word.name}</code>
 						</dt>
 						<dd>
-							{word.why && <span>{t(word.why)} </span>}
-							{word.how && <span>{t("How: {how}", { how: t(word.how) })} </span>}
-							{word.example && <span class="soft">{t("For example {example}.", { example: word.example })}</span>}
+							{word.why && <span>{said(word.why)} </span>}
+							{word.how && <span>{t("How: {how}", { how: said(word.how) })} </span>}
+							{word.example && <span class="soft">{t("For example {example}.", { example: said(word.example) })}</span>}
 						</dd>
 					</div>
 				))}
@@ -114,7 +114,7 @@ function Vocabulary() {
 }
 
 function matches(word: WordPlan, wanted: string): boolean {
-	const text = `${word.name} ${t(word.meaning)} ${t(word.why)} ${t(word.how)}`.toLowerCase();
+	const text = `${word.name} ${said(word.meaning)} ${said(word.why)} ${said(word.how)}`.toLowerCase();
 	return wanted
 		.toLowerCase()
 		.split(/\s+/)

@@ -2,7 +2,7 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Point, RoomPlan } from "../engine/contract";
 import { layers, roomStudy } from "../state/study";
-import { t } from "../words/words";
+import { number, said, t } from "../words/words";
 import { GroundLayers, LayerButtons, MarkLayers } from "./layers";
 import { type Board, fit, pan, path, toBoard, toPlan, type View, zoom } from "./view";
 
@@ -161,7 +161,7 @@ function Sketch({ corners, view, size }: { corners: Point[]; view: View; size: B
 					<circle class="reading-dot picked" cx={p.x} cy={p.y} r={7} />
 					<Word
 						at={{ x: p.x + 14, y: p.y - 12 }}
-						text={`${i + 1}: ${corners[i]?.x.toFixed(2)}, ${corners[i]?.y.toFixed(2)} m`}
+						text={`${i + 1}: ${number(corners[i]?.x, 2)}, ${number(corners[i]?.y, 2)} m`}
 						anchor="start"
 						small
 					/>
@@ -296,11 +296,11 @@ function describe(room: RoomPlan): string {
 	const pour = room.pour;
 	return pour
 		? t("Floor of {area}; the pour is {least} at its thinnest and {greatest} at its deepest.", {
-				area: room.area.text,
-				least: pour.depths.least.text,
-				greatest: pour.depths.greatest.text,
+				area: said(room.area.text),
+				least: said(pour.depths.least.text),
+				greatest: said(pour.depths.greatest.text),
 			})
-		: t("Floor of {area}, not measured yet.", { area: room.area.text });
+		: t("Floor of {area}, not measured yet.", { area: said(room.area.text) });
 }
 
 /** What scales with the plan. Drawn anew only when the plan changes. */
@@ -353,7 +353,7 @@ function Labels({ room, view, size, picked, onPick, problemAt }: DrawingProps) {
 						key={`${from.x},${from.y}`}
 						from={from}
 						to={to}
-						text={wall.text}
+						text={said(wall.text)}
 						at={at}
 						outline={room.outline.outer}
 					/>
@@ -362,14 +362,14 @@ function Labels({ room, view, size, picked, onPick, problemAt }: DrawingProps) {
 			{room.pour?.contours.map((contour) => {
 				const line = longest(contour.lines);
 				const spot = line[Math.floor(line.length / 2)];
-				return spot ? <Word key={contour.depth.si} at={at(spot)} text={contour.depth.text} small /> : null;
+				return spot ? <Word key={contour.depth.si} at={at(spot)} text={said(contour.depth.text)} small /> : null;
 			})}
 			{room.penetrations.map((p) => (
 				<g key={p.id}>
 					<circle class="penetration" cx={at(p.at).x} cy={at(p.at).y} r={Math.max(6, p.radius * view.scale)} />
 					<Word
 						at={{ x: at(p.at).x, y: at(p.at).y + Math.max(6, p.radius * view.scale) + 13 }}
-						text={p.name || t(p.kind)}
+						text={p.name || said(p.kind)}
 						small
 					/>
 				</g>
@@ -396,7 +396,9 @@ function Labels({ room, view, size, picked, onPick, problemAt }: DrawingProps) {
 						onPointerUp={() => onPick(reading.row)}
 					>
 						<title>
-							{reading.depth ? t("Pour {depth} deep here", { depth: reading.depth.text }) : reading.height.text}
+							{reading.depth
+								? t("Pour {depth} deep here", { depth: said(reading.depth.text) })
+								: said(reading.height.text)}
 						</title>
 					</circle>
 				))}
@@ -404,12 +406,12 @@ function Labels({ room, view, size, picked, onPick, problemAt }: DrawingProps) {
 				<>
 					<Peak
 						at={at(room.pour.depths.leastAt)}
-						text={t("thinnest {depth}", { depth: room.pour.depths.least.text })}
+						text={t("thinnest {depth}", { depth: said(room.pour.depths.least.text) })}
 						size={size}
 					/>
 					<Pit
 						at={at(room.pour.depths.greatestAt)}
-						text={t("deepest {depth}", { depth: room.pour.depths.greatest.text })}
+						text={t("deepest {depth}", { depth: said(room.pour.depths.greatest.text) })}
 						size={size}
 					/>
 				</>
@@ -443,7 +445,7 @@ function Word(props: { at: Point; text: string; small?: boolean; anchor?: "start
 			y={props.at.y + 4}
 			text-anchor={props.anchor ?? "middle"}
 		>
-			{props.text}
+			{said(props.text)}
 		</text>
 	);
 }
@@ -466,7 +468,7 @@ function WallText(props: { from: Point; to: Point; text: string; at: (p: Point) 
 			text-anchor="middle"
 			transform={`rotate(${angle} ${x} ${y})`}
 		>
-			{props.text}
+			{said(props.text)}
 		</text>
 	);
 }
@@ -490,7 +492,7 @@ function Peak(props: { at: Point; text: string; size: Board }) {
 	return (
 		<>
 			<path class="mark-high" d={`M${x - 9} ${y + 7}L${x} ${y - 9}L${x + 9} ${y + 7}Z`} />
-			<Word at={{ x: word.x, y }} text={props.text} anchor={word.anchor} />
+			<Word at={{ x: word.x, y }} text={said(props.text)} anchor={word.anchor} />
 		</>
 	);
 }
@@ -501,7 +503,7 @@ function Pit(props: { at: Point; text: string; size: Board }) {
 	return (
 		<>
 			<path class="mark-low" d={`M${x - 9} ${y - 7}L${x} ${y + 9}L${x + 9} ${y - 7}Z`} />
-			<Word at={{ x: word.x, y }} text={props.text} anchor={word.anchor} />
+			<Word at={{ x: word.x, y }} text={said(props.text)} anchor={word.anchor} />
 		</>
 	);
 }
@@ -518,7 +520,7 @@ function Key({ room, under }: { room: RoomPlan; under: Point | null }) {
 							<i class={bandClass(band.step, band.steps)} aria-hidden="true" />
 							<span>
 								{band.step === 0 || band.step === bands.length - 1 || bands.length < 7 || band.step % 2 === 0
-									? band.from.text
+									? said(band.from.text)
 									: ""}
 							</span>
 						</li>
@@ -530,7 +532,7 @@ function Key({ room, under }: { room: RoomPlan; under: Point | null }) {
 				</ol>
 			)}
 			<span class="map-read" aria-hidden="true">
-				{under ? `x ${under.x.toFixed(2)} m, y ${under.y.toFixed(2)} m` : ""}
+				{under ? `x ${number(under.x, 2)} m, y ${number(under.y, 2)} m` : ""}
 			</span>
 		</div>
 	);

@@ -1,7 +1,7 @@
 // The floor as a still picture: for the step by step view and for paper. It scales with its box; a tap tells where in the room it was.
 import { useId } from "preact/hooks";
 import type { FieldSheetRoom, Point, RoomPlan } from "../engine/contract";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { bandClass } from "./FloorMap";
 import { type Board, fit, path, toBoard, toPlan, type View } from "./view";
 
@@ -26,7 +26,7 @@ export function FloorPicture(props: PictureProps) {
 			class={`picture${props.onTap ? " picture-tap" : ""}`}
 			viewBox={`0 0 ${board.width} ${board.height}`}
 			role="img"
-			aria-label={t("Floor of {area}", { area: room.area.text })}
+			aria-label={t("Floor of {area}", { area: said(room.area.text) })}
 			onPointerUp={(event) => props.onTap && tapped(event, props, view, board)}
 		>
 			<g transform={`translate(${origin.x} ${origin.y}) scale(${view.scale / 1000})`}>
@@ -133,7 +133,7 @@ function Walls({ room, at, counted }: Placed & { counted?: boolean }) {
 						transform={upright ? `rotate(-90 ${spot.x} ${spot.y - 4})` : undefined}
 					>
 						{counted ? `${i + 1}: ` : ""}
-						{wall.text}
+						{said(wall.text)}
 					</text>
 				);
 			})}
@@ -206,8 +206,8 @@ function Depths({ room, at, width }: Placed & { width: number }) {
 	const depths = room.pour?.depths;
 	if (!depths) return null;
 	const marks = [
-		{ at: at(depths.leastAt), text: t("thinnest {depth}", { depth: depths.least.text }), up: true },
-		{ at: at(depths.greatestAt), text: t("deepest {depth}", { depth: depths.greatest.text }), up: false },
+		{ at: at(depths.leastAt), text: t("thinnest {depth}", { depth: said(depths.least.text) }), up: true },
+		{ at: at(depths.greatestAt), text: t("deepest {depth}", { depth: said(depths.greatest.text) }), up: false },
 	];
 	return (
 		<g>

@@ -4,20 +4,20 @@ import { useId } from "preact/hooks";
 import type { Point, RoomPlan, RoomStudy } from "../engine/contract";
 import { plan } from "../state/job";
 import { cutShown, type LayerName, layerNames, layers, toggle } from "../state/study";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { path } from "./view";
 
-const words: Record<LayerName, string> = {
-	readings: "Readings",
-	doubt: "Doubt",
-	next: "Next reading",
-	flatness: "Flatness",
-	indicators: "Indicators",
-	carriers: "Carriers",
-	spots: "High spots",
-	lifts: "Lifts",
-	moisture: "Moisture tests",
-};
+const words = (): Record<LayerName, string> => ({
+	readings: t("Readings"),
+	doubt: t("Doubt"),
+	next: t("Next reading"),
+	flatness: t("Flatness"),
+	indicators: t("Indicators"),
+	carriers: t("Carriers"),
+	spots: t("High spots"),
+	lifts: t("Lifts"),
+	moisture: t("Moisture tests"),
+});
 
 export function LayerButtons({ study }: { study: RoomStudy | undefined }) {
 	return (
@@ -30,7 +30,7 @@ export function LayerButtons({ study }: { study: RoomStudy | undefined }) {
 					disabled={name !== "readings" && !study}
 					onClick={() => toggle(name)}
 				>
-					{t(words[name])}
+					{words()[name]}
 				</button>
 			))}
 		</div>
@@ -52,7 +52,7 @@ export function GroundLayers({ room, study }: { room: RoomPlan; study: RoomStudy
 				<g clip-path={`url(#${clip})`}>
 					{study.doubts.map((square, i) => (
 						<path key={i} class={`doubt doubt-${square.step}`} d={path([square.corners], true)}>
-							<title>{t("The deck may be {text} off here", { text: square.text })}</title>
+							<title>{t("The deck may be {text} off here", { text: said(square.text) })}</title>
 						</path>
 					))}
 				</g>
@@ -84,7 +84,7 @@ export function MarkLayers({ study, at }: { study: RoomStudy | undefined; at: (p
 							<Note
 								below
 								at={at(gap.at)}
-								text={t("gap {depth} under {length}", { depth: gap.depth.text, length: gap.length.text })}
+								text={t("gap {depth} under {length}", { depth: said(gap.depth.text), length: said(gap.length.text) })}
 							/>
 						</g>
 					))}
@@ -97,7 +97,7 @@ export function MarkLayers({ study, at }: { study: RoomStudy | undefined; at: (p
 								class="pin"
 								d={`M${spot.x} ${spot.y + 7}V${spot.y - 9}M${spot.x - 6} ${spot.y - 9}H${spot.x + 6}`}
 							/>
-							<Note at={spot} text={`${i + 1}: ${pin.head.text}`} />
+							<Note at={spot} text={`${i + 1}: ${said(pin.head.text)}`} />
 						</g>
 					);
 				})}
@@ -117,7 +117,7 @@ export function MarkLayers({ study, at }: { study: RoomStudy | undefined; at: (p
 				study.grinding?.cuts[Math.min(cutShown.value, study.grinding.cuts.length - 1)]?.spots.map((spot, i) => (
 					<g key={i}>
 						<circle class="high-spot" cx={at(spot.at).x} cy={at(spot.at).y} r={9} />
-						<Note at={at(spot.at)} text={t("cut {height}", { height: spot.height.text })} />
+						<Note at={at(spot.at)} text={t("cut {height}", { height: said(spot.height.text) })} />
 					</g>
 				))}
 			{shown.has("readings") &&

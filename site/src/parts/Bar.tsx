@@ -1,7 +1,7 @@
 // The bar on top: home, the job's name, units, undo and redo, and when it was last kept.
 import { canRedo, canUndo, edit, job, keptAt, redo, undo } from "../state/job";
 import { route } from "../state/route";
-import { t } from "../words/words";
+import { choose, language, languages, region, t } from "../words/words";
 import { Pick } from "./fields";
 
 /** The pages of a job. */
@@ -12,6 +12,24 @@ function places(): { view: string; name: string }[] {
 		{ view: "pour", name: t("Pour") },
 		{ view: "buy", name: t("To buy") },
 	];
+}
+
+/** The choice of language, each by its own name. */
+function LanguageChoice() {
+	return (
+		<select
+			class="bar-language no-print"
+			aria-label={t("Language")}
+			value={language.value}
+			onChange={(event) => choose(event.currentTarget.value === "es" ? "es" : "en")}
+		>
+			{languages.map(({ value, label }) => (
+				<option key={value} value={value} lang={value}>
+					{label}
+				</option>
+			))}
+		</select>
+	);
 }
 
 export function Bar() {
@@ -31,6 +49,7 @@ export function Bar() {
 			<a class="bar-link no-print" href="#/help">
 				{t("Help")}
 			</a>
+			<LanguageChoice />
 			{current && (
 				<>
 					<div class="bar-name">
@@ -59,7 +78,7 @@ export function Bar() {
 						))}
 					</nav>
 					<span class="bar-kept no-print" role="status">
-						{keptAt.value ? t("kept on this device {time}", { time: keptAt.value.toLocaleTimeString() }) : ""}
+						{keptAt.value ? t("kept on this device {time}", { time: keptAt.value.toLocaleTimeString(region()) }) : ""}
 					</span>
 					<div class="row no-print">
 						<button type="button" onClick={undo} disabled={!canUndo.value}>

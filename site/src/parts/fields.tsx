@@ -4,7 +4,7 @@ import { useId, useState } from "preact/hooks";
 import { entryOfSection } from "../help/entries";
 import { problemOf } from "../state/job";
 import { to } from "../state/route";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 const bareNumber = /^[\d\s.,/+−-]+$/;
 
@@ -73,7 +73,7 @@ function Note(props: { id: string; field: string; value: string; hint?: string }
 	if (problem && props.value.trim() !== "") {
 		return (
 			<p id={props.id} class="field-error">
-				{problem.message} {problem.remedy}
+				{said(problem.message)} {said(problem.remedy)}
 			</p>
 		);
 	}

@@ -1,11 +1,11 @@
 // Every batch with its bags, its water and its time, as a table to work from.
 import type { BatchPlan, ClockPlan } from "../engine/contract";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { clock as minutes } from "./times";
 import { waterSays } from "./worked";
 
 export function Batches({ batches, clock }: { batches: BatchPlan[]; clock: ClockPlan | null }) {
-	const mark = batches[0]?.mark.text ?? "";
+	const mark = said(batches[0]?.mark.text);
 	return (
 		<div class="batches">
 			<table class="sheet-table">
@@ -34,10 +34,10 @@ export function Batches({ batches, clock }: { batches: BatchPlan[]; clock: Clock
 							<td>{timeOf(clock, batch.number, "water", "start")}</td>
 							<td>{timeOf(clock, batch.number, "pour", "end")}</td>
 							<td>
-								{batch.area.text}
-								{batch.left.si > 1e-4 && ` · ${t("{left} over", { left: batch.left.text })}`}
+								{said(batch.area.text)}
+								{batch.left.si > 1e-4 && ` · ${t("{left} over", { left: said(batch.left.text) })}`}
 							</td>
-							<td>{batch.distance.text}</td>
+							<td>{said(batch.distance.text)}</td>
 						</tr>
 					))}
 				</tbody>

@@ -4,7 +4,7 @@ import { call } from "../engine/client";
 import type { BatchNow, BatchPlan, OpenEdge, PourRecord, PourRest } from "../engine/contract";
 import { bookText } from "../state/book";
 import { job, keptAt } from "../state/job";
-import { t } from "../words/words";
+import { region, said, t } from "../words/words";
 import { PatchMap, type PatchState } from "./PatchMap";
 import { RecordFields } from "./RecordSheet";
 import { begin, finish, recordOf, skip, takeBack, tap } from "./record";
@@ -43,13 +43,13 @@ export function Day() {
 				</div>
 			)}
 			{day ? (
-				shown && <RoomDay key={shown.pour.id} shown={shown} wetEdge={day.setting.wetEdge.text} />
+				shown && <RoomDay key={shown.pour.id} shown={shown} wetEdge={said(day.setting.wetEdge.text)} />
 			) : (
 				<p class="day-says">{t("Working the pour out…")}</p>
 			)}
 			<p class="day-foot">
 				{awake ? t("The screen stays on.") : t("This browser may turn the screen off: set the phone to stay on.")}{" "}
-				{keptAt.value && t("Kept on this device {time}.", { time: keptAt.value.toLocaleTimeString() })}
+				{keptAt.value && t("Kept on this device {time}.", { time: keptAt.value.toLocaleTimeString(region()) })}
 			</p>
 		</main>
 	);
@@ -59,7 +59,7 @@ function RoomDay({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
 	const record = recordOf(shown.pour.id);
 	const now = useNow();
 	const { rest, told } = useRest(shown.pour.id, record);
-	if (shown.pour.why) return <p class="day-says">{shown.pour.why}</p>;
+	if (shown.pour.why) return <p class="day-says">{said(shown.pour.why)}</p>;
 	if (!record) return <BeforeIt shown={shown} wetEdge={wetEdge} />;
 	const seconds = (now - Date.parse(record.started)) / 1000;
 	const toCome = rest?.batches.find((one) => one.state === "to come")?.number;
@@ -107,11 +107,11 @@ function BeforeIt({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
 	return (
 		<section class="day-card day-now" aria-label={t("Before the pour")}>
 			<h1>{shown.pour.name || t("The pour")}</h1>
-			<p class="day-line">{shown.pour.clock?.says}</p>
+			<p class="day-line">{said(shown.pour.clock?.says)}</p>
 			<p class="day-line">
 				{t("{n} batches, {lasts}. An edge stays open {edge}.", {
 					n: shown.pour.batches.length,
-					lasts: shown.pour.clock?.lasts.text ?? "",
+					lasts: said(shown.pour.clock?.lasts.text),
 					edge: wetEdge,
 				})}
 			</p>
@@ -128,8 +128,10 @@ function BatchLine({ batch }: { batch: BatchPlan }) {
 	return (
 		<p class="day-batch">
 			<span>{batch.bags === 1 ? t("1 bag") : t("{n} bags", { n: batch.bags })}</span>
-			<span>{batch.water.text}</span>
-			<small>{batch.note || t("{n} marks of {mark} of water", { n: batch.marks, mark: batch.mark.text })}</small>
+			<span>{said(batch.water.text)}</span>
+			<small>
+				{said(batch.note) || t("{n} marks of {mark} of water", { n: batch.marks, mark: said(batch.mark.text) })}
+			</small>
 		</p>
 	);
 }
@@ -305,7 +307,7 @@ function useRest(room: string, record: PourRecord | undefined): { rest: PourRest
 				setRest(fresh);
 				setTold("");
 			})
-			.catch((error: Error) => !stale && setTold(error.message));
+			.catch((error: Error) => !stale && setTold(said(error.message)));
 		return () => {
 			stale = true;
 		};

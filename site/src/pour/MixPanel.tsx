@@ -1,7 +1,7 @@
 // How warm the mix comes out, how warm the water must be, and the flow ring against the sheet.
 import { WordField } from "../bench/WordField";
 import type { PourDay, Subject } from "../engine/contract";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 const jobSubject: Subject = { scope: "job", room: "", id: "", name: "" };
 
@@ -13,20 +13,20 @@ export function MixPanel({ day }: { day: PourDay }) {
 			<p>
 				{mix.temperature
 					? t("Powder and water come to {mixed}; the sheet wants {coldest} to {warmest}.", {
-							mixed: mix.temperature.text,
-							coldest: mix.coldest.text,
-							warmest: mix.warmest.text,
+							mixed: said(mix.temperature.text),
+							coldest: said(mix.coldest.text),
+							warmest: said(mix.warmest.text),
 						})
 					: t("The sheet wants the mix at {coldest} to {warmest}.", {
-							coldest: mix.coldest.text,
-							warmest: mix.warmest.text,
+							coldest: said(mix.coldest.text),
+							warmest: said(mix.warmest.text),
 						})}{" "}
-				{mix.says}
+				{said(mix.says)}
 			</p>
 			{mix.spreadFrom && (
 				<p>
-					{t("Flow ring: {from} to {to}.", { from: mix.spreadFrom.text, to: mix.spreadTo?.text ?? "" })}{" "}
-					{mix.spread && <b data-outcome={mix.spread.outcome}>{mix.spread.says}</b>}
+					{t("Flow ring: {from} to {to}.", { from: said(mix.spreadFrom.text), to: said(mix.spreadTo?.text) })}{" "}
+					{mix.spread && <b data-outcome={mix.spread.outcome}>{said(mix.spread.says)}</b>}
 				</p>
 			)}
 			<div class="row row-even no-print">

@@ -1,7 +1,7 @@
 // The patches of a pour in plan: numbered in order, coloured from first to last, and marked by what has happened to each.
 import type { BatchPlan, Dam, Outline, Point, RoomPlan } from "../engine/contract";
 import { path } from "../map/view";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 /** What has happened to a patch: nothing yet, its batch is being made, it is being poured, it is down, or it was left out. */
 export type PatchState = "to-come" | "making" | "pouring" | "down" | "left-out";
@@ -89,7 +89,11 @@ function Patch({ batch, of, state }: { batch: BatchPlan; of: number; state: Patc
 	return (
 		<g class={`patch patch-${state}`} data-batch={batch.number} data-state={state}>
 			<title>
-				{t("Batch {n}: {area}, {volume}", { n: batch.number, area: batch.area.text, volume: batch.volume.text })}
+				{t("Batch {n}: {area}, {volume}", {
+					n: batch.number,
+					area: said(batch.area.text),
+					volume: said(batch.volume.text),
+				})}
 			</title>
 			<path class="patch-fill" style={{ "--share": `${share}%` }} d={shape} fill-rule="evenodd" />
 			{state === "making" && <path fill="url(#dots)" d={shape} fill-rule="evenodd" />}

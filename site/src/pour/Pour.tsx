@@ -5,7 +5,7 @@ import type { ClockPlan, Finding, PourBays } from "../engine/contract";
 import { Weight } from "../parts/marks";
 import { bookText } from "../state/book";
 import { job } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { Batches } from "./Batches";
 import { MixPanel } from "./MixPanel";
 import { PatchMap } from "./PatchMap";
@@ -43,7 +43,7 @@ export function Pour() {
 			<h1>{t("The pour: {name}", { name: current.name || t("no name yet") })}</h1>
 			{day?.problems.map((problem) => (
 				<p class="field-error" role="alert" key={problem.field + problem.message}>
-					{problem.message} {problem.remedy}
+					{said(problem.message)} {said(problem.remedy)}
 				</p>
 			))}
 			{day && !shown && <p>{t("Nothing can be poured yet.")}</p>}
@@ -62,7 +62,7 @@ export function Pour() {
 function RoomView({ shown }: { shown: Shown }) {
 	const { pour, room } = shown;
 	const [at, setAt] = useState(Number.POSITIVE_INFINITY);
-	if (pour.why) return <p class="pour-why">{pour.why}</p>;
+	if (pour.why) return <p class="pour-why">{said(pour.why)}</p>;
 	const clock = pour.clock;
 	const moment = Math.min(at, clock?.timeline.finish ?? 0);
 	return (
@@ -93,19 +93,19 @@ function Verdict({ shown, clock }: { shown: Shown; clock: ClockPlan }) {
 	return (
 		<section class="pour-verdict" aria-label={t("How the pour comes out")}>
 			<dl class="pour-figures">
-				<Figure label={t("Crew")} value={clock.says} />
+				<Figure label={t("Crew")} value={said(clock.says)} />
 				<Figure
 					label={t("Batches")}
 					value={t("{n}, {bags} bags", { n: shown.pour.batches.length, bags: shown.pour.bags })}
 				/>
-				<Figure label={t("Lasts")} value={clock.lasts.text} />
+				<Figure label={t("Lasts")} value={said(clock.lasts.text)} />
 				<Figure
 					label={t("Longest wait of an edge")}
-					value={t("{wait} of {edge}", { wait: clock.longestWait.text, edge: day?.setting.wetEdge.text ?? "" })}
+					value={t("{wait} of {edge}", { wait: said(clock.longestWait.text), edge: said(day?.setting.wetEdge.text) })}
 				/>
 				<Figure
 					label={t("Oldest batch when spread")}
-					value={t("{age} of {flow}", { age: clock.oldestBatch.text, flow: day?.setting.flow.text ?? "" })}
+					value={t("{age} of {flow}", { age: said(clock.oldestBatch.text), flow: said(day?.setting.flow.text) })}
 				/>
 			</dl>
 			{findings.length === 0 && <Weight weight="kept" />}
@@ -116,16 +116,16 @@ function Verdict({ shown, clock }: { shown: Shown; clock: ClockPlan }) {
 				(fewest.timeline.kept ? (
 					<p>
 						{t("The fewest that keep every edge: {crew}. It lasts {lasts}, and an edge waits {wait} at the most.", {
-							crew: fewest.says,
-							lasts: fewest.lasts.text,
-							wait: fewest.longestWait.text,
+							crew: said(fewest.says),
+							lasts: said(fewest.lasts.text),
+							wait: said(fewest.longestWait.text),
 						})}
 					</p>
 				) : (
 					<p>{t("No crew of up to six people, three mixers and eight buckets keeps every edge in one pour.")}</p>
 				))}
 			{!clock.timeline.kept && <Bays shown={shown} />}
-			<p class="small soft">{day?.setting.says}</p>
+			<p class="small soft">{said(day?.setting.says)}</p>
 		</section>
 	);
 }
@@ -143,8 +143,8 @@ function Broken({ finding }: { finding: Finding }) {
 	return (
 		<article class="finding" data-rule={finding.rule} data-state={finding.state}>
 			<Weight weight={finding.weight} />
-			<p>{finding.says}</p>
-			<p class="remedy">{finding.remedy}</p>
+			<p>{said(finding.says)}</p>
+			<p class="remedy">{said(finding.remedy)}</p>
 		</article>
 	);
 }
@@ -169,7 +169,7 @@ function Bays({ shown }: { shown: Shown }) {
 			<button type="button" class="no-print" onClick={ask} disabled={busy}>
 				{busy ? t("Working it out…") : t("Plan it in bays with this crew")}
 			</button>
-			{bays?.why && <p>{bays.why}</p>}
+			{bays?.why && <p>{said(bays.why)}</p>}
 			<ol class="bays-list">
 				{bays?.bays.map((bay, i) => (
 					<li key={i} class="card">
@@ -185,13 +185,13 @@ function Bays({ shown }: { shown: Shown }) {
 						/>
 						<p class="small">
 							{t("{area}, {bags} bags, {lasts}; an edge waits {wait}.", {
-								area: bay.area.text,
+								area: said(bay.area.text),
 								bags: bay.bags,
-								lasts: bay.clock.lasts.text,
-								wait: bay.clock.longestWait.text,
+								lasts: said(bay.clock.lasts.text),
+								wait: said(bay.clock.longestWait.text),
 							})}{" "}
 							{bay.dams.length > 0 &&
-								t("Dams to set first: {n}, {length} in all.", { n: bay.dams.length, length: bay.dammed.text })}
+								t("Dams to set first: {n}, {length} in all.", { n: bay.dams.length, length: said(bay.dammed.text) })}
 						</p>
 					</li>
 				))}

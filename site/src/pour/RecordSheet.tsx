@@ -1,7 +1,7 @@
 // The record of pour day beside the plan: what was meant and what happened, batch by batch, to complete and to print.
 import type { BatchPlan, BatchRecord, PourRecord } from "../engine/contract";
 import { Field } from "../parts/fields";
-import { t } from "../words/words";
+import { region, said, t } from "../words/words";
 import { recordOf, write, writeBatch } from "./record";
 import { clock as minutes } from "./times";
 import type { Shown } from "./worked";
@@ -13,8 +13,8 @@ export function RecordSheet({ shown }: { shown: Shown }) {
 		<section class="record" aria-labelledby="record">
 			<h2 id="record">{t("Record of the pour")}</h2>
 			<p>
-				{t("Began {start}", { start: new Date(record.started).toLocaleString() })}
-				{record.ended && `, ${t("ended {end}", { end: new Date(record.ended).toLocaleTimeString() })}`}.
+				{t("Began {start}", { start: new Date(record.started).toLocaleString(region()) })}
+				{record.ended && `, ${t("ended {end}", { end: new Date(record.ended).toLocaleTimeString(region()) })}`}.
 			</p>
 			<RecordFields room={shown.pour.id} record={record} />
 			<table class="sheet-table">
@@ -80,7 +80,7 @@ function Row({ shown, batch, record }: { shown: Shown; batch: BatchPlan; record:
 		<tr data-batch={batch.number}>
 			<th scope="row">{batch.number}</th>
 			<td>{happened?.bags ?? batch.bags}</td>
-			<td>{batch.water.text}</td>
+			<td>{said(batch.water.text)}</td>
 			<td>
 				{happened && (
 					<input

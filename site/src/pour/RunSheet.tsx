@@ -5,7 +5,7 @@ import type { PourDay, PourEntry } from "../engine/contract";
 import { bookText } from "../state/book";
 import { fileName, save } from "../state/files";
 import { edit, job } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { dayAndTime, dayNumber, timeOfDay } from "./times";
 
 export function RunSheet({ day }: { day: PourDay }) {
@@ -44,7 +44,7 @@ export function RunSheet({ day }: { day: PourDay }) {
 				<p class="small soft no-print">{t("Choose when the work begins, and days and calendar follow.")}</p>
 			)}
 			{told && <p role="alert">{told}</p>}
-			{sheet.why ? <p>{sheet.why}</p> : <Steps entries={sheet.entries} when={when} />}
+			{sheet.why ? <p>{said(sheet.why)}</p> : <Steps entries={sheet.entries} when={when} />}
 			<p class="small soft">
 				{t("Local codes, the sheets of the products used and licensed practice go before anything on this page.")}
 			</p>
@@ -70,15 +70,15 @@ function Steps({ entries, when }: { entries: PourEntry[]; when: (text: string) =
 						<td>{when(entry.start)}</td>
 						<td>{entry.end === entry.start ? "" : when(entry.end)}</td>
 						<td>
-							<b>{entry.title}</b>
-							{entry.missed && <p class="field-error">{entry.missed}</p>}
+							<b>{said(entry.title)}</b>
+							{entry.missed && <p class="field-error">{said(entry.missed)}</p>}
 							{entry.cautions.map((caution) => (
 								<p class="caution" key={caution}>
-									{caution}
+									{said(caution)}
 								</p>
 							))}
 						</td>
-						<td>{entry.who && t(entry.who)}</td>
+						<td>{entry.who && said(entry.who)}</td>
 						<td>{entry.hold && holdSays(entry, when)}</td>
 					</tr>
 				))}
@@ -90,7 +90,7 @@ function Steps({ entries, when }: { entries: PourEntry[]; when: (text: string) =
 function holdSays(entry: PourEntry, when: (text: string) => string): string {
 	const earliest = when(entry.holdEarliest);
 	if (!entry.who) return t("until {earliest}", { earliest });
-	const says = t("{hold}: go on from {earliest}", { hold: entry.hold, earliest });
+	const says = t("{hold}: go on from {earliest}", { hold: said(entry.hold), earliest });
 	return entry.holdLatest ? `${says}, ${t("at the latest {latest}", { latest: when(entry.holdLatest) })}` : says;
 }
 
@@ -103,6 +103,6 @@ async function saveCalendar(tell: (text: string) => void): Promise<void> {
 		save(fileName(current.name, "ics"), text, "text/calendar");
 		tell("");
 	} catch (error) {
-		tell((error as Error).message);
+		tell(said((error as Error).message));
 	}
 }

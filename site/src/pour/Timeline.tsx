@@ -1,6 +1,6 @@
 // Who and what does what when, drawn: a row for each person, mixer, bucket and barrow.
 import type { ClockPlan, Task, Wait } from "../engine/contract";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { clock } from "./times";
 
 const row = 26;
@@ -18,7 +18,12 @@ export function Timeline({ plan, at }: { plan: ClockPlan; at: number }) {
 	const x = (seconds: number) => left + (seconds / 60) * perMinute;
 	return (
 		<div class="timeline" tabIndex={0} role="group" aria-label={t("Timeline, scrolls sideways")}>
-			<svg viewBox={`0 0 ${width} ${height}`} style={{ "--width": `${width}px` }} role="img" aria-label={plan.says}>
+			<svg
+				viewBox={`0 0 ${width} ${height}`}
+				style={{ "--width": `${width}px` }}
+				role="img"
+				aria-label={said(plan.says)}
+			>
 				<Axis finish={finish} height={height} x={x} />
 				{rows.map((one, i) => (
 					<g key={one.name} transform={`translate(0 ${24 + i * row})`}>
@@ -167,7 +172,7 @@ function WaitLine(props: { plan: ClockPlan; wait: Wait; x: (seconds: number) => 
 				style={{ textAnchor: late ? "end" : "start" }}
 			>
 				{t("longest wait {wait}: batch {to} meets batch {from}", {
-					wait: plan.longestWait.text,
+					wait: said(plan.longestWait.text),
 					from: wait.from,
 					to: wait.to,
 				})}

@@ -1,5 +1,5 @@
 // Times for people: seconds as 4:05 or 1:02:30, and the run sheet's local times.
-import { language } from "../words/words";
+import { region } from "../words/words";
 
 /** Seconds as m:ss, or h:mm:ss from an hour on. Below zero with a minus. */
 export function clock(seconds: number): string {
@@ -15,7 +15,7 @@ export function localDate(text: string): Date {
 }
 
 export function dayAndTime(text: string): string {
-	return localDate(text).toLocaleString(language.value, {
+	return localDate(text).toLocaleString(region(), {
 		weekday: "short",
 		day: "numeric",
 		month: "short",
@@ -26,7 +26,7 @@ export function dayAndTime(text: string): string {
 }
 
 export function timeOfDay(text: string): string {
-	return localDate(text).toLocaleTimeString(language.value, { hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
+	return localDate(text).toLocaleTimeString(region(), { hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
 }
 
 /** Which day of the work a local time falls on, from 1. */

@@ -5,6 +5,7 @@ import { callLatest } from "../engine/client";
 import type { BatchPlan, Job, PourDay, RoomPlan, RoomPour } from "../engine/contract";
 import { bookText } from "../state/book";
 import { job, plan, trouble } from "../state/job";
+import { said } from "../words/words";
 
 export const pourDay = signal<PourDay | null>(null);
 export const working = signal(false);
@@ -53,5 +54,5 @@ export function shownRoom(index: number): Shown | undefined {
 
 /** The water of a batch as a person measures it. */
 export function waterSays(batch: BatchPlan): string {
-	return batch.note ? `${batch.water.text}. ${batch.note}` : batch.water.text;
+	return batch.note ? `${said(batch.water.text)}. ${said(batch.note)}` : said(batch.water.text);
 }

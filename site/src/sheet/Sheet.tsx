@@ -4,7 +4,7 @@ import { FloorPicture } from "../map/FloorPicture";
 import { job, plan } from "../state/job";
 import { to } from "../state/route";
 import { fieldSheet, spotsOf } from "../steps/guide";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export function Sheet() {
 	const drawn = (plan.value?.rooms ?? []).filter((room) => room.drawn);
@@ -48,7 +48,7 @@ function RoomSheet({ room, sheet }: { room: RoomPlan; sheet: FieldSheetRoom }) {
 						: t("Readings down from one level line, in {unit}: a larger number is lower ground.", {
 								unit: readings?.heightUnit ?? "",
 							})}{" "}
-					{t("One square is {grid}. Read spot 1 again at the end.", { grid: sheet.grid.text })}
+					{t("One square is {grid}. Read spot 1 again at the end.", { grid: said(sheet.grid.text) })}
 				</p>
 			</header>
 			<FloorPicture room={{ ...room, pour: null }} sheet={blank(sheet)} width={640} />
@@ -87,8 +87,8 @@ function Spots({ sheet }: { sheet: FieldSheetRoom }) {
 						{block.map((spot, j) => (
 							<tr key={spot.row}>
 								<th scope="row">{i * rows + j + 1}</th>
-								<td>{spot.x.text}</td>
-								<td>{spot.y.text}</td>
+								<td>{said(spot.x.text)}</td>
+								<td>{said(spot.y.text)}</td>
 								<td class="paper-cell">{spot.height}</td>
 							</tr>
 						))}

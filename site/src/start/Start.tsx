@@ -6,7 +6,7 @@ import { fileName, save } from "../state/files";
 import { close, open } from "../state/job";
 import { go } from "../state/route";
 import { usualUnits } from "../state/units";
-import { t } from "../words/words";
+import { region, said, t } from "../words/words";
 
 async function startSteps(): Promise<void> {
 	const { job } = await call("jobs.new", { units: usualUnits() });
@@ -80,7 +80,7 @@ function Jobs() {
 	const [wanted, setWanted] = useState("");
 	const load = () => call("jobs.list", {}).then((list) => setJobs(list.jobs.filter((entry) => !entry.deleted)));
 	useEffect(() => {
-		load().catch((error: Error) => setTold(error.message));
+		load().catch((error: Error) => setTold(said(error.message)));
 	}, []);
 	const shown = (jobs ?? []).filter((entry) => matches(entry, wanted)).slice(0, 200);
 	return (
@@ -144,7 +144,10 @@ function Jobs() {
 								{entry.rooms.filter(Boolean).join(", ")} {t("kept {when}", { when: when(entry.kept) })}
 							</span>
 						</button>
-						<button type="button" onClick={() => exportJob(entry).catch((error: Error) => setTold(error.message))}>
+						<button
+							type="button"
+							onClick={() => exportJob(entry).catch((error: Error) => setTold(said(error.message)))}
+						>
 							{t("Save as file")}
 						</button>
 						<button
@@ -187,7 +190,7 @@ export function when(time: string): string {
 	const date = new Date(time);
 	return Number.isNaN(date.getTime())
 		? "—"
-		: date.toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+		: date.toLocaleString(region(), { dateStyle: "medium", timeStyle: "short" });
 }
 
 async function exportJob(entry: Entry): Promise<void> {
@@ -202,6 +205,6 @@ async function bring(file: File): Promise<string> {
 		const imported = await call("jobs.import", { text: await file.text() });
 		return t("{count} jobs taken; {same} were here already.", { count: imported.jobs.length, same: imported.same });
 	} catch (error) {
-		return isEngineError(error) ? error.message : t("This file can’t be read.");
+		return isEngineError(error) ? said(error.message) : t("This file can’t be read.");
 	}
 }

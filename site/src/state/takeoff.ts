@@ -2,6 +2,7 @@
 import { effect, signal } from "@preact/signals";
 import { call, callLatest } from "../engine/client";
 import type { Job, Offer, Shop, TakeOff } from "../engine/contract";
+import { said } from "../words/words";
 import { bookText } from "./book";
 import { edit, job, trouble } from "./job";
 
@@ -88,5 +89,5 @@ export function takeNumber(): string {
 /** What is wrong with a field of the shop or the offer, by its path. */
 export function priceProblem(field: string): string {
 	const problem = takeOff.value?.problems.find((p) => p.field === field);
-	return problem ? `${problem.message} ${problem.remedy}` : "";
+	return problem ? `${said(problem.message)} ${said(problem.remedy)}` : "";
 }

@@ -7,7 +7,7 @@ import { FloorPicture } from "../map/FloorPicture";
 import { Choice, Field } from "../parts/fields";
 import { job, plan } from "../state/job";
 import { to } from "../state/route";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { goOn, spotsOf } from "./guide";
 import { BoardPicture, DatumPicture, LaserPicture } from "./pictures";
 import type { StepProps } from "./Steps";
@@ -93,7 +93,7 @@ function LayOut({ room, sheet }: { room: number; sheet: FieldSheetRoom }) {
 			<p>
 				{t("{count} spots, at most {apart} apart, make a fair survey. Or tap the floor where you want to read.", {
 					count: sheet.spots.length,
-					apart: sheet.apart.text,
+					apart: said(sheet.apart.text),
 				})}
 			</p>
 			<button
@@ -154,7 +154,9 @@ function ReadOff({ step, room, sheet }: { step: string; room: number; sheet: Fie
 			>
 				<p class="read-place" aria-live="polite">
 					<b>{t("Spot {n} of {count}", { n: at + 1, count: sheet.spots.length })}</b>{" "}
-					<span class="soft">{t("{x} from the left, {y} from below", { x: spot.x.text, y: spot.y.text })}</span>
+					<span class="soft">
+						{t("{x} from the left, {y} from below", { x: said(spot.x.text), y: said(spot.y.text) })}
+					</span>
 				</p>
 				<div ref={box}>
 					<Field

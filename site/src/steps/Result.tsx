@@ -6,7 +6,7 @@ import { Weight } from "../parts/marks";
 import { job, plan } from "../state/job";
 import { to } from "../state/route";
 import { study } from "../state/study";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { guide } from "./guide";
 
 export function Result() {
@@ -30,9 +30,9 @@ export function Result() {
 						<FloorPicture room={room} />
 						<figcaption class="small soft">
 							{t("Darker is deeper. {least} at its thinnest, {mean} on average, {greatest} at its deepest.", {
-								least: room.pour?.depths.least.text ?? "",
-								mean: room.pour?.depths.mean.text ?? "",
-								greatest: room.pour?.depths.greatest.text ?? "",
+								least: said(room.pour?.depths.least.text),
+								mean: said(room.pour?.depths.mean.text),
+								greatest: said(room.pour?.depths.greatest.text),
 							})}
 						</figcaption>
 					</figure>
@@ -51,12 +51,12 @@ function Bags() {
 	return (
 		<p class="result-lead" aria-live="polite">
 			<b class="result-bags">{bags?.buy ?? totals.bags}</b>{" "}
-			{t("bags of leveller, {mass} each", { mass: totals.bagMass.text })}
+			{t("bags of leveller, {mass} each", { mass: said(totals.bagMass.text) })}
 			<span class="small soft">
 				{bags
 					? t("{buy} bags last in {confidence} of cases; {half} would last in half of them.", {
 							buy: bags.buy,
-							confidence: t(bags.confidence),
+							confidence: said(bags.confidence),
 							half: bags.half,
 						})
 					: t("How sure that is: working it out…")}
@@ -98,9 +98,9 @@ function Broken({ finding }: { finding: Finding }) {
 				<Weight weight={finding.weight} />
 				{finding.subject.name && <span class="finding-subject">{finding.subject.name}</span>}
 			</div>
-			<p>{finding.says}</p>
-			{finding.remedy && <p class="remedy">{finding.remedy}</p>}
-			{finding.caution && <p class="caution">{finding.caution}</p>}
+			<p>{said(finding.says)}</p>
+			{finding.remedy && <p class="remedy">{said(finding.remedy)}</p>}
+			{finding.caution && <p class="caution">{said(finding.caution)}</p>}
 		</article>
 	);
 }
@@ -119,19 +119,19 @@ function Shopping() {
 				<li>
 					{t("Leveller: {count} bags of {mass}.", {
 						count: study.value?.bags?.buy ?? totals.bags,
-						mass: totals.bagMass.text,
+						mass: said(totals.bagMass.text),
 					})}
 				</li>
-				<li>{t("Water: {bag} a bag, measured every time.", { bag: totals.bagWater.text })}</li>
+				<li>{t("Water: {bag} a bag, measured every time.", { bag: said(totals.bagWater.text) })}</li>
 				{decks.map((deck) => (
 					<li key={deck.id}>
-						{t("Primer, {deck}:", { deck: deck.name || t(deck.kind) || t("deck") })}
+						{t("Primer, {deck}:", { deck: deck.name || said(deck.kind) || t("deck") })}
 						<ul>
 							{deck.figures
 								.filter((figure) => deckFigures.includes(figure.name))
 								.map((figure) => (
 									<li key={figure.name} class="small">
-										{figure.words} <b>{figure.state === "known" ? figure.text : t("not known yet")}</b>
+										{said(figure.words)} <b>{figure.state === "known" ? said(figure.text) : t("not known yet")}</b>
 									</li>
 								))}
 						</ul>

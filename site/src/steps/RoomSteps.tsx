@@ -4,7 +4,7 @@ import type { Door } from "../engine/contract";
 import { FloorPicture } from "../map/FloorPicture";
 import { Choice, Field, RemoveButton } from "../parts/fields";
 import { job, newId, plan } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { DoorPicture, DrainPicture, KeepOutPicture, TapePicture } from "./pictures";
 import type { StepProps } from "./Steps";
 import { How } from "./WordStep";
@@ -37,7 +37,7 @@ function Drawn({ room }: { room: number }) {
 	return (
 		<div class="step-floor">
 			<FloorPicture room={planned} walls />
-			<p class="small soft">{planned.area.text}</p>
+			<p class="small soft">{said(planned.area.text)}</p>
 		</div>
 	);
 }
@@ -138,7 +138,7 @@ function DoorCard(props: { room: number; at: number; door: Door }) {
 							d.wall = Number(wall);
 						})
 					}
-					choices={walls.map((wall, i) => ({ value: String(i), label: `${i + 1} (${wall.text})` }))}
+					choices={walls.map((wall, i) => ({ value: String(i), label: `${i + 1} (${said(wall.text)})` }))}
 				/>
 				{field("at", t("From its start"), lengthUnit())}
 				{field("width", t("Width"), lengthUnit())}
@@ -187,7 +187,7 @@ export function DrainsStep({ step }: StepProps) {
 							<Choice
 								label={t("What it is")}
 								value={one.kind}
-								choices={kinds.map((kind) => ({ value: kind, label: t(kind) }))}
+								choices={kinds.map((kind) => ({ value: kind, label: said(kind) }))}
 								onChange={(kind) =>
 									change("kind", (p) => {
 										p.kind = kind;
@@ -195,7 +195,7 @@ export function DrainsStep({ step }: StepProps) {
 								}
 							/>
 							<RemoveButton
-								what={t(one.kind)}
+								what={said(one.kind)}
 								onClick={() =>
 									editRoom(step.room, "penetrations", (r) => {
 										r.penetrations.splice(i, 1);

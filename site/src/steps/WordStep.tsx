@@ -7,7 +7,7 @@ import type { WordPlan } from "../engine/contract";
 import { Weight } from "../parts/marks";
 import { answersOf, fieldOf } from "../state/answers";
 import { job, plan } from "../state/job";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 import { goOn } from "./guide";
 import { pictureOf } from "./pictures";
 import type { StepProps } from "./Steps";
@@ -43,7 +43,7 @@ export function WordStep({ step }: StepProps) {
 					/>
 				</form>
 			)}
-			<How picture={pictureOf(step.word)} text={t(word.how)} />
+			<How picture={pictureOf(step.word)} text={said(word.how)} />
 			<div class="step-unknown">
 				<button type="button" aria-pressed={value === dontKnow} onClick={() => sayAndGoOn(dontKnow)}>
 					{t("Don’t know")}
@@ -81,7 +81,7 @@ function offered(word: WordPlan): { value: string; label: string }[] {
 			{ value: "yes", label: t("Yes") },
 			{ value: "no", label: t("No") },
 		];
-	return word.choices.map((choice) => ({ value: choice, label: t(choice) }));
+	return word.choices.map((choice) => ({ value: choice, label: said(choice) }));
 }
 
 function Answers(props: { word: WordPlan; value: string; onSay: (value: string) => void }) {

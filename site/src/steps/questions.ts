@@ -1,14 +1,14 @@
 // What each step asks, and why: the vocabulary's own words where the step is one of them.
 import { wordNamed } from "../bench/WordField";
 import type { GuideStep } from "../engine/contract";
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export type Asked = { question: string; why: string };
 
 export function questionOf(step: GuideStep): Asked {
 	if (step.kind === "word") {
 		const word = wordNamed(step.word);
-		return { question: t(word?.question ?? step.word), why: t(word?.why ?? "") };
+		return { question: said(word?.question ?? step.word), why: said(word?.why) };
 	}
 	return ours()[step.kind] ?? { question: step.kind, why: "" };
 }

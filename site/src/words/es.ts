@@ -1,2 +1,5 @@
-// Spanish, by the English that stands in the code.
-export const spanish: Record<string, string> = {};
+// Spanish: the page's own texts, and what the engine says.
+import type { Table } from "./words";
+
+export const page: Table = {};
+export const engine: Table = {};

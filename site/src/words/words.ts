@@ -1,21 +1,79 @@
-// The page's words. English stands in the code as it is read; another language is a table from the English.
+// The page's words. English stands in the code as it is read; another language is a table from the English, fetched when it is chosen.
 import { signal } from "@preact/signals";
+import { type Sayer, sayer } from "./said";
 
 export type Language = "en" | "es";
-type Table = Record<string, string>;
+export type Table = Record<string, string>;
+
+export const languages: { value: Language; label: string }[] = [
+	{ value: "en", label: "English" },
+	{ value: "es", label: "Español" },
+];
 
 export const language = signal<Language>("en");
-const tables: Partial<Record<Language, Table>> = {};
+let spanish: { page: Table; say: Sayer } | null = null;
+const kept = "language";
 
-/** Gives a text in the chosen language, with {names} replaced by values. */
+/** Gives a text of the page in the chosen language, with {names} replaced by values; numbers are written as the language writes them. */
 export function t(text: string, values: Record<string, string | number> = {}): string {
-	const found = tables[language.value]?.[text] ?? text;
-	return found.replace(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole));
+	const found = (language.value === "es" && spanish?.page[text]) || text;
+	return found.replace(/\{(\w+)\}/g, (whole, name: string) => shown(values[name]) ?? whole);
 }
 
-/** Chooses a language; its table is fetched when first needed. */
+function shown(value: string | number | undefined): string | undefined {
+	return typeof value === "number" ? number(value) : value;
+}
+
+/** Gives a text of the engine's in the chosen language: a word, an amount or a sentence with values in it. What it doesn't know stays as it is. */
+export function said(text: string | undefined): string {
+	if (!text) return "";
+	return language.value === "es" && spanish ? spanish.say(text, point()) : text;
+}
+
+/** Writes a number for people, with so many decimals where they are given. */
+export function number(value: number | undefined, decimals?: number): string {
+	return said(decimals === undefined ? value?.toString() : value?.toFixed(decimals));
+}
+
+/** The region whose way of writing numbers, dates and times is meant: the browser's where it speaks the chosen language. */
+export function region(): string {
+	return navigator.languages?.find((tag) => tag.split("-")[0] === language.value) ?? language.value;
+}
+
+function point(): string {
+	const parts = new Intl.NumberFormat(region()).formatToParts(1.5);
+	return parts.find((part) => part.type === "decimal")?.value ?? ".";
+}
+
+/** Chooses a language for good; its table is fetched when first needed. */
 export async function choose(next: Language): Promise<void> {
-	if (next === "es" && !tables.es) tables.es = (await import("./es")).spanish;
+	if (next === "es" && !spanish) {
+		const { page, engine } = await import("./es");
+		spanish = { page, say: sayer(engine) };
+	}
 	language.value = next;
 	document.documentElement.lang = next;
+	remember(next);
+}
+
+function remember(next: Language): void {
+	try {
+		localStorage.setItem(kept, next);
+	} catch {
+		// The browser keeps nothing for this page: the choice holds until it is closed.
+	}
+}
+
+function remembered(): string | null {
+	try {
+		return localStorage.getItem(kept);
+	} catch {
+		return null;
+	}
+}
+
+/** The language chosen before in this browser, or else the browser's own where the page speaks it. */
+export function usualLanguage(): Language {
+	const wanted = [remembered(), ...navigator.languages.map((tag) => tag.split("-")[0])];
+	return wanted.find((tag): tag is Language => tag === "en" || tag === "es") ?? "en";
 }
