@@ -16,7 +16,7 @@ func (w *work) workDoors(r *roomWork) {
 		plan := DoorPlan{ID: d.door.ID, Name: d.door.Name, From: d.from, To: d.to, Exit: d.door.Exit}
 		if r.hasPour {
 			middle := d.middle()
-			top := r.plane.At(middle)
+			top := r.topAt(r.plane, middle)
 			if deck, ok := heightAt(r, middle); ok {
 				depth := top - deck
 				plan.Depth = w.pointer(depth, quantity.Length)
@@ -76,6 +76,15 @@ func heightAt(r *roomWork, p floor.Point) (float64, bool) {
 	return 0, false
 }
 
+// topAt is what the finish lies on at a spot: the pour, or the bare deck where that stands above the finish plane and stays dry.
+func (r *roomWork) topAt(plane floor.Plane, spot floor.Point) float64 {
+	top := plane.At(spot)
+	if deck, ok := heightAt(r, spot); ok && deck > top {
+		return deck
+	}
+	return top
+}
+
 // workPenetrations works out how each drain, flange and pipe stands to the finished floor.
 func (w *work) workPenetrations(r *roomWork) {
 	for i := range r.penetrations {
@@ -89,7 +98,7 @@ func (w *work) workPenetrations(r *roomWork) {
 			worksOut(facts, "penetration.flange", truth(p.penetration.Kind == "flange"))
 		}
 		if r.hasPour && p.hasTop && r.finishStated {
-			proud := p.top - r.plane.At(p.at) - r.finish
+			proud := p.top - r.topAt(r.plane, p.at) - r.finish
 			plan.Proud = w.pointer(proud, quantity.Length)
 			worksOut(facts, "penetration.proud", number(proud))
 		}

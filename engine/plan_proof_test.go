@@ -361,3 +361,24 @@ func TestTheSpotsOfOneOutlineAreNestedSoThatMoreMayBeAskedFor(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, few, many[:3])
 }
+
+func TestAWoodDeckListsNoSlabsFiguresAndASlabNoJoists(t *testing.T) {
+	listed := func(kind string) (names []string) {
+		job := square(5)
+		job.Rooms[0].Decks[0].Answers["deck.kind"] = kind
+		for _, figure := range MakePlan(job, book).Rooms[0].Decks[0].Figures {
+			names = append(names, figure.Name)
+		}
+		return names
+	}
+	wood, slab := listed("plywood"), listed("concrete")
+	for _, name := range []string{"slab_humidity_most", "emission_most", "probe_depth", "pull_off_least", "screed_least"} {
+		assert.NotContains(t, wood, name)
+	}
+	for _, name := range []string{"joist_spacing_most", "fastener_edge_most", "least_deck", "deck_screws", "screed_least"} {
+		assert.NotContains(t, slab, name)
+	}
+	assert.Contains(t, wood, "joist_spacing_most")
+	assert.Contains(t, slab, "emission_most")
+	assert.Contains(t, wood, "least_depth")
+}

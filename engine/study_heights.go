@@ -37,7 +37,7 @@ func (s *study) heights(r *roomWork) *HeightsStudy {
 	for i := range r.penetrations {
 		p := &r.penetrations[i]
 		if p.hasTop && r.finishStated {
-			extension := floor.Extension(r.plane.At(p.at)+r.finish, p.top)
+			extension := floor.Extension(r.topAt(r.plane, p.at)+r.finish, p.top)
 			out.Passed = append(out.Passed, PassedHeightsStudy{p.penetration.ID, p.penetration.Name, p.penetration.Kind, s.length(extension)})
 		}
 	}
@@ -51,7 +51,7 @@ func (s *study) doorHeights(r *roomWork, i int) DoorHeightsStudy {
 	if !ok || !r.finishStated {
 		return out
 	}
-	finished := r.plane.At(d.middle()) + r.finish
+	finished := r.topAt(r.plane, d.middle()) + r.finish
 	out.Rise = s.pointer(finished-deck, quantity.Length)
 	if d.hasNeighbour {
 		step := floor.StepAt(finished, d.neighbour)

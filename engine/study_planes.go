@@ -111,7 +111,7 @@ func (r *roomWork) rowAt(spot floor.Point) int {
 }
 
 func (s *study) planeDoor(r *roomWork, d *doorSite, plane floor.Plane) (PlaneDoorStudy, bool) {
-	top := plane.At(d.middle())
+	top := r.topAt(plane, d.middle())
 	deck, ok := heightAt(r, d.middle())
 	if !ok {
 		return PlaneDoorStudy{}, false

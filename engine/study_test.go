@@ -184,3 +184,27 @@ func TestAStairAtADoorGetsItsRisersChecked(t *testing.T) {
 	}
 	assert.Equal(t, map[string]string{"kitchen": "broken", "yard": "idle"}, states)
 }
+
+func TestADoorOnGroundThatStaysDryIsSteppedFromTheBareDeck(t *testing.T) {
+	job := square(0)
+	room := &job.Rooms[0]
+	for i := range room.Readings.Rows {
+		if room.Readings.Rows[i].Y == "0" {
+			room.Readings.Rows[i].Height = "1190" // 10 mm higher along the door's wall
+		}
+	}
+	job.Answers["finish.thickness"] = "10 mm"
+	room.Doors = []Door{{ID: "hall", Name: "Hall", Wall: 0, At: "1 m", Width: "1 m", Neighbour: "1190 mm", Answers: Answers{}}}
+	room.Plane = PlaneChoice{How: PlaneHand, Height: "1195 mm"}
+	study := studyOf(t, job)
+	for _, plane := range study.Planes {
+		if plane.Choice.How == PlaneHand {
+			require.Positive(t, plane.Dry.SI)
+			assert.InDelta(t, 0.010, plane.Doors[0].Step.SI, 1e-9, "finish on the bare deck, level with the neighbour; the plane lies 5 mm under it")
+			assert.InDelta(t, 0, plane.Doors[0].Depth.SI, 1e-9)
+		}
+	}
+	assert.InDelta(t, 0.010, study.Heights.Doors[0].Step.SI, 1e-9)
+	assert.InDelta(t, 0.010, study.Heights.Doors[0].Rise.SI, 1e-9)
+	assert.InDelta(t, 0.010, MakePlan(job, book).Rooms[0].Doors[0].Step.SI, 1e-9)
+}

@@ -30,9 +30,10 @@ type Rule struct {
 	Choices   []string `json:"choices,omitempty"`   // of a choice
 	Value     string   `json:"value,omitempty"`
 
+	Applies string `json:"applies,omitempty"` // where a check holds, and where a figure is worth telling; empty: always
+
 	// A check's own.
 	Weight  string `json:"weight,omitempty"`
-	Applies string `json:"applies,omitempty"` // empty: always
 	Holds   string `json:"holds,omitempty"`
 	Says    string `json:"says,omitempty"`
 	Remedy  string `json:"remedy,omitempty"`

@@ -21,6 +21,7 @@ type figure struct {
 	rule     *Rule
 	slot     int
 	code     *code  // nil when broken
+	applies  *code  // where it is worth telling; nil: always
 	broken   *Error // why it can't be worked out
 	examples []example
 }
@@ -102,6 +103,9 @@ func (c *compiling) compileFigure(f *figure) {
 		return
 	}
 	f.code, f.broken = c.expression(f.rule, "value", f.rule.Value, c.names.list[f.slot].shape)
+	if strings.TrimSpace(f.rule.Applies) != "" {
+		f.applies, _ = c.expression(f.rule, "applies", f.rule.Applies, truthShape)
+	}
 	if f.code != nil && f.code.shape.percent {
 		c.names.list[f.slot].shape.percent = true
 	}

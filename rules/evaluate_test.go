@@ -249,3 +249,23 @@ func TestOneBadRuleLeavesTheOthersWorking(t *testing.T) {
 	assert.Equal(t, errors[0], outs[0].Fault)
 	assert.Equal(t, Kept, outs[1].State)
 }
+
+func TestAFigureIsToldOnlyWhereItAppliesAndReadEverywhere(t *testing.T) {
+	b, errors := Parse("figure slab_limit\n  for: deck\n  dimension: number\n  applies: !deck.wood\n  value: percent(75)\n\nfigure twice\n  for: deck\n  dimension: number\n  value: slab_limit * 2\n")
+	require.Empty(t, errors)
+	c, errors := Compile(b, words())
+	require.Empty(t, errors)
+	told := func(facts Facts) (names []string) {
+		for _, r := range c.Figures("deck", facts) {
+			names = append(names, r.Name)
+		}
+		return names
+	}
+	wood := Facts{"deck.wood": {Value: Value{Kind: Truth, Truth: true}}}
+	assert.Equal(t, []string{"twice"}, told(wood))
+	assert.Equal(t, []string{"slab_limit", "twice"}, told(nil), "nobody has said what the deck is")
+	assert.InDelta(t, 1.5, c.Figure("twice", wood).Value.Number, 1e-12)
+	again, errors := Parse(b.Text())
+	require.Empty(t, errors)
+	assert.Equal(t, "!deck.wood", again.Rules[0].Applies)
+}

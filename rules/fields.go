@@ -8,7 +8,7 @@ import (
 )
 
 var (
-	figureKeys = []string{"for", "kind", "dimension", "choices", "words", "value", "source", "caution", "example", "off", "was"}
+	figureKeys = []string{"for", "kind", "dimension", "choices", "words", "applies", "value", "source", "caution", "example", "off", "was"}
 	checkKeys  = []string{"weight", "for", "words", "applies", "holds", "says", "remedy", "asks", "caution", "source", "example", "off", "was"}
 )
 

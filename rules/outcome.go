@@ -11,16 +11,25 @@ func (c *Compiled) Figure(name string, f Facts) Result {
 	return c.newRun(f).result(slot)
 }
 
-// Figures works out every figure of a scope, in the book's order.
+// Figures works out every figure of a scope that applies there, in the book's order. One that doesn't is still worked out where another rule reads it.
 func (c *Compiled) Figures(scope string, f Facts) []Result {
 	r := c.newRun(f)
 	results := make([]Result, 0, len(c.figures))
 	for _, one := range c.figures {
-		if one.rule.For == scope {
+		if one.rule.For == scope && !r.idle(one.applies) {
 			results = append(results, r.result(one.slot))
 		}
 	}
 	return results
+}
+
+// idle tells whether a condition is known not to hold.
+func (r *run) idle(applies *code) bool {
+	if applies == nil {
+		return false
+	}
+	w := r.work(applies)
+	return w.state == Known && w.value != true
 }
 
 func (r *run) result(slot int) Result {

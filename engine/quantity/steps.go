@@ -44,13 +44,17 @@ var stepTable = map[Dimension][2][]step{ // metric, US customary
 		{{"kPa", 1000, fourFigures}, {"MPa", 0, fourFigures}},
 		{{"psf", 144, fourFigures}, {"psi", 0, fourFigures}},
 	},
-	Density:         {one("kg/m³", fourFigures), one("lb/ft³", fourFigures)},
-	Flow:            {one("L/min", fourFigures), one("gal/min", fourFigures)},
-	EvaporationRate: {one("kg/m²/h", fourFigures), one("lb/ft²/h", fourFigures)},
-	MassPerArea:     {one("kg/m²", fourFigures), one("lb/ft²", fourFigures)},
-	Coverage:        {one("m²/L", fourFigures), one("sq ft/gal", fourFigures)},
-	Yield:           {one("L/kg", fourFigures), one("ft³/lb", fourFigures)},
-	AreaPerMass:     {one("m²/kg", fourFigures), one("sq ft/lb", fourFigures)},
+	Density: {one("kg/m³", fourFigures), one("lb/ft³", fourFigures)},
+	Flow:    {one("L/min", fourFigures), one("gal/min", fourFigures)},
+	// What a slab gives off is a thousandth of what a fresh pour loses, and is told in the units of its test.
+	EvaporationRate: {
+		{{"g/(m² 24 h)", 240, fourFigures}, {"kg/m²/h", 0, fourFigures}},
+		{{"lb/(1000 ft² 24 h)", 240, fourFigures}, {"lb/ft²/h", 0, fourFigures}},
+	},
+	MassPerArea: {one("kg/m²", fourFigures), one("lb/ft²", fourFigures)},
+	Coverage:    {one("m²/L", fourFigures), one("sq ft/gal", fourFigures)},
+	Yield:       {one("L/kg", fourFigures), one("ft³/lb", fourFigures)},
+	AreaPerMass: {one("m²/kg", fourFigures), one("sq ft/lb", fourFigures)},
 }
 
 // stepsOf are the steps of a dimension; one without a name of its own is shown in SI base units.

@@ -58,6 +58,7 @@ func TestWhatIsShown(t *testing.T) {
 		{2000, Density, "2000 kg/m³", "124.9 lb/ft³"},
 		{0.02 / 60, Flow, "20 L/min", "5.283 gal/min"},
 		{1.0 / 3600, EvaporationRate, "1 kg/m²/h", "0.2048 lb/ft²/h"},
+		{3 * 0.45359237 / (1000 * 0.09290304 * 86400), EvaporationRate, "14.65 g/(m² 24 h)", "3 lb/(1000 ft² 24 h)"}, // a slab, by calcium chloride
 		{1.5, MassPerArea, "1.5 kg/m²", "0.3072 lb/ft²"},
 		{8000, Coverage, "8 m²/L", "326 sq ft/gal"},
 		{0.00055, Yield, "0.55 L/kg", "0.00881 ft³/lb"},

@@ -1,4 +1,4 @@
-// The same plan, to the byte, native and in WebAssembly: the command-line program is built both ways and given the engine's corpus of jobs.
+// The same plan, study, pour and take-off, to the byte, native and in WebAssembly: the command-line program is built both ways and given the engine's corpus of jobs.
 package reference
 
 import (
@@ -14,7 +14,7 @@ import (
 
 const module = "../.."
 
-func TestPlansAreTheSameBytesNativeAndInWebAssembly(t *testing.T) {
+func TestWhatIsWorkedOutIsTheSameBytesNativeAndInWebAssembly(t *testing.T) {
 	folder := t.TempDir()
 	native, wasm := filepath.Join(folder, "lowspot"), filepath.Join(folder, "lowspot.wasm")
 	build(t, native)
@@ -26,11 +26,13 @@ func TestPlansAreTheSameBytesNativeAndInWebAssembly(t *testing.T) {
 	require.NoError(t, err)
 	require.NotEmpty(t, jobs)
 	for _, job := range jobs {
-		want, err := exec.Command(native, "-json", job).Output()
-		require.NoError(t, err, job)
-		got, err := bare(exec.Command("node", runner, wasm, "-json", job)).Output()
-		require.NoError(t, err, job)
-		assert.True(t, string(want) == string(got), "%s: the two plans differ", filepath.Base(job))
+		for _, work := range []string{"plan", "study", "pour", "takeoff"} {
+			want, err := exec.Command(native, "-json", "-work", work, job).Output()
+			require.NoError(t, err, job)
+			got, err := bare(exec.Command("node", runner, wasm, "-json", "-work", work, job)).Output()
+			require.NoError(t, err, job)
+			assert.True(t, string(want) == string(got), "%s: the two answers to %s differ", filepath.Base(job), work)
+		}
 	}
 }
 

@@ -1,8 +1,8 @@
 // Command lowspot makes the plan of a job file on the command line: text for people, JSON for programs.
 //
-//	lowspot [-json] [-rules BOOK] [-demo] [JOB.json]
+//	lowspot [-json] [-work plan|study|pour|takeoff] [-rules BOOK] [-demo] [JOB.json]
 //
-// It is the same plan, to the byte, that the page works out. Without a file the job is read from standard input.
+// It is the same plan, to the byte, that the page works out; study, pour and take-off come as JSON alone. Without a file the job is read from standard input.
 package main
 
 import (
@@ -18,16 +18,17 @@ import (
 
 func main() {
 	asJSON := flag.Bool("json", false, "write the whole plan as JSON")
+	work := flag.String("work", "plan", "what to work out: plan, study, pour or takeoff")
 	bookFile := flag.String("rules", "", "a rulebook `file` to use in place of the shipped one")
 	demo := flag.Bool("demo", false, "plan the demo job")
 	flag.Parse()
-	if err := run(os.Stdout, *asJSON, *demo, *bookFile, flag.Arg(0)); err != nil {
+	if err := run(os.Stdout, *work, *asJSON, *demo, *bookFile, flag.Arg(0)); err != nil {
 		fmt.Fprintln(os.Stderr, "lowspot:", err)
 		os.Exit(1)
 	}
 }
 
-func run(out io.Writer, asJSON, demo bool, bookFile, jobFile string) error {
+func run(out io.Writer, work string, asJSON, demo bool, bookFile, jobFile string) error {
 	book, err := readBook(bookFile)
 	if err != nil {
 		return err
@@ -38,16 +39,30 @@ func run(out io.Writer, asJSON, demo bool, bookFile, jobFile string) error {
 			return err
 		}
 	}
-	plan := engine.MakePlan(job, book)
-	if asJSON {
-		bytes, err := json.Marshal(plan)
-		if err != nil {
-			return err
+	switch work {
+	case "plan":
+		plan := engine.MakePlan(job, book)
+		if asJSON {
+			return writeJSON(out, plan)
 		}
-		_, err = out.Write(append(bytes, '\n'))
+		return writeText(out, job, plan)
+	case "study":
+		return writeJSON(out, engine.MakeStudy(job, book))
+	case "pour":
+		return writeJSON(out, engine.MakePour(job, book))
+	case "takeoff":
+		return writeJSON(out, engine.MakeTakeOff(job, book, nil))
+	}
+	return fmt.Errorf("-work %s: choose plan, study, pour or takeoff", work)
+}
+
+func writeJSON(out io.Writer, worked any) error {
+	bytes, err := json.Marshal(worked)
+	if err != nil {
 		return err
 	}
-	return writeText(out, job, plan)
+	_, err = out.Write(append(bytes, '\n'))
+	return err
 }
 
 func readBook(file string) (*engine.Rulebook, error) {

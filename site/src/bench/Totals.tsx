@@ -62,7 +62,16 @@ function says(): string {
 			most: said(totals.waterMost.text),
 		},
 	);
-	return `${t("{count} bags by the survey as it is.", { count: totals.bags })} ${sureness()} ${counted}`;
+	return `${basis(totals.bags)} ${sureness()} ${counted}`;
+}
+
+/** What the bags rest on: a survey, or depths that somebody said. */
+function basis(count: number): string {
+	const rooms = plan.value?.rooms ?? [];
+	const said = rooms.filter((room) => room.rough).length;
+	if (said === 0) return t("{count} bags by the survey as it is.", { count });
+	if (said === rooms.length) return t("{count} bags by the depths given: nobody has read this floor yet.", { count });
+	return t("{count} bags by the survey, and by the depths given where nobody has read the floor.", { count });
 }
 
 function Total(props: { label: string; value: string | undefined; main?: boolean }) {

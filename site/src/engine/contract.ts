@@ -1105,9 +1105,9 @@ export interface Rule {
 	/** of a choice */
 	choices?: string[];
 	value?: string;
-	weight?: string;
-	/** empty: always */
+	/** where a check holds, and where a figure is worth telling; empty: always */
 	applies?: string;
+	weight?: string;
 	holds?: string;
 	says?: string;
 	remedy?: string;
