@@ -22,13 +22,13 @@ func (w *work) draw(cells []floor.Cell, plane floor.Plane, depths floor.Depths) 
 	contours := []ContourPlan{}
 	for _, c := range floor.ContoursOf(cells, plane, levels[1:len(levels)-1]) {
 		if len(c.Lines) > 0 {
-			contours = append(contours, ContourPlan{Depth: w.length(c.Depth), Lines: drawn(c.Lines)})
+			contours = append(contours, ContourPlan{Depth: w.length(c.Depth), Path: drawn(c.Lines, false), Label: middleOf(c.Lines)})
 		}
 	}
 	bands := []BandPlan{}
 	filled := floor.BandsOf(cells, plane, levels)
 	for i, b := range filled {
-		bands = append(bands, BandPlan{From: w.length(b.From), To: w.length(b.To), Step: i, Steps: len(filled), Polygons: drawn(b.Polygons)})
+		bands = append(bands, BandPlan{From: w.length(b.From), To: w.length(b.To), Step: i, Steps: len(filled), Path: drawn(b.Polygons, true)})
 	}
 	return contours, bands
 }
@@ -57,12 +57,13 @@ func (w *work) levels(d floor.Depths) []float64 {
 	return nil
 }
 
-// drawn rounds what is only looked at to the hundredth of a millimetre: half the bytes for the page to read, and nothing that an eye could miss.
-func drawn(lines [][]floor.Point) [][]floor.Point {
+// middleOf is where a depth is written: half way along its line of the most spots.
+func middleOf(lines [][]floor.Point) floor.Point {
+	longest := lines[0]
 	for _, line := range lines {
-		for i, p := range line {
-			line[i] = floor.Point{X: math.Round(p.X*1e5) / 1e5, Y: math.Round(p.Y*1e5) / 1e5}
+		if len(line) > len(longest) {
+			longest = line
 		}
 	}
-	return lines
+	return longest[len(longest)/2]
 }

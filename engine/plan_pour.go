@@ -51,12 +51,17 @@ func (w *work) reportMerges(r *roomWork, merges []floor.Merge) {
 
 // ground lists every corner of the deck's facets with the least depth that its area asks for.
 func (r *roomWork) ground() floor.Ground {
-	var g floor.Ground
+	corners := 0
 	for _, deck := range r.decks {
 		for _, cell := range deck.cells {
-			for i, p := range cell.Corners {
-				g.Points = append(g.Points, p)
-				g.Heights = append(g.Heights, cell.Heights[i])
+			corners += len(cell.Corners)
+		}
+	}
+	g := floor.Ground{Points: make([]floor.Point, 0, corners), Heights: make([]float64, 0, corners), Least: make([]float64, 0, corners)}
+	for _, deck := range r.decks {
+		for _, cell := range deck.cells {
+			g.Points, g.Heights = append(g.Points, cell.Corners...), append(g.Heights, cell.Heights...)
+			for range cell.Corners {
 				g.Least = append(g.Least, deck.least)
 			}
 		}
@@ -196,7 +201,7 @@ func (w *work) depths(d floor.Depths) Depths {
 	}
 }
 
-// drawReadings puts the readings in plan, heights over the lowest.
+// drawReadings puts the readings in plan.
 func (w *work) drawReadings(r *roomWork) {
 	lowest, highest := r.heights[0], r.heights[0]
 	for _, h := range r.heights {
@@ -208,11 +213,10 @@ func (w *work) drawReadings(r *roomWork) {
 		}
 	}
 	worksOut(r.facts, "survey.range", number(highest-lowest))
+	r.plan.Readings = make([]ReadingPlan, len(r.points))
 	for i, p := range r.points {
-		r.plan.Readings = append(r.plan.Readings, ReadingPlan{
-			Row: r.rows[i], At: p, Height: w.length(r.heights[i] - lowest), Inside: r.outline.Contains(p),
-			Depth: w.pointer(r.plane.At(p)-r.heights[i], quantity.Length),
-		})
+		at := floor.Point{X: float64(tenths(p.X)) / 1e4, Y: float64(tenths(p.Y)) / 1e4}
+		r.plan.Readings[i] = ReadingPlan{Row: r.rows[i], At: at, Depth: w.length(r.plane.At(p) - r.heights[i]).Text}
 	}
 }
 

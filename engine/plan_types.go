@@ -91,11 +91,9 @@ type DeckPlan struct {
 
 // ReadingPlan is one reading in plan.
 type ReadingPlan struct {
-	Row    int         `json:"row"` // in the job's list
-	At     floor.Point `json:"at"`
-	Height Amount      `json:"height"` // over the lowest reading
-	Depth  *Amount     `json:"depth"`  // of the pour over it
-	Inside bool        `json:"inside"`
+	Row   int         `json:"row"`   // in the job's list
+	At    floor.Point `json:"at"`    // to the tenth of a millimetre
+	Depth string      `json:"depth"` // of the pour over it
 }
 
 // PlanePlan is the finish plane: heights go up, from the job's own datum.
@@ -131,17 +129,18 @@ type PourPlan struct {
 
 // ContourPlan is the lines of one depth.
 type ContourPlan struct {
-	Depth Amount          `json:"depth"`
-	Lines [][]floor.Point `json:"lines"`
+	Depth Amount      `json:"depth"`
+	Path  string      `json:"path"` // SVG path data, millimetres, y downwards
+	Label floor.Point `json:"label"`
 }
 
-// BandPlan is the ground between two depths, as polygons. Step counts from 0 at the shallowest of Steps, for the page's ramp.
+// BandPlan is the ground between two depths. Step counts from 0 at the shallowest of Steps, for the page's ramp.
 type BandPlan struct {
-	From     Amount          `json:"from"`
-	To       Amount          `json:"to"`
-	Step     int             `json:"step"`
-	Steps    int             `json:"steps"`
-	Polygons [][]floor.Point `json:"polygons"`
+	From  Amount `json:"from"`
+	To    Amount `json:"to"`
+	Step  int    `json:"step"`
+	Steps int    `json:"steps"`
+	Path  string `json:"path"` // SVG path data, millimetres, y downwards
 }
 
 // Totals is what the job comes to.

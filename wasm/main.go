@@ -4,6 +4,7 @@
 package main
 
 import (
+	"runtime/debug"
 	"syscall/js"
 
 	"lowspot/wasm/kept"
@@ -14,7 +15,16 @@ import (
 // build names this build; the linker sets it.
 var build = "unnamed"
 
+// The heap may grow to five times what lives before it is swept, since on the one thread a page waits for every sweep; but where very much lives
+// memory, which a browser never takes back, comes first.
+const (
+	sweepAt   = 400       // per cent of what lives
+	sparingAt = 512 << 20 // bytes
+)
+
 func main() {
+	debug.SetGCPercent(sweepAt)
+	debug.SetMemoryLimit(sparingAt)
 	bridge := protocol.New(kept.New(&store.IndexedDB{Name: "lowspot"}), build)
 	js.Global().Set("lowspotRequest", js.FuncOf(func(_ js.Value, args []js.Value) any {
 		message := make([]byte, args[0].Length())

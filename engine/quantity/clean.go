@@ -20,6 +20,9 @@ var typography = strings.NewReplacer(
 
 // clean returns the text in plain characters with single spaces.
 func clean(text string) string {
+	if strings.Trim(text, "0123456789.") == "" {
+		return text // a bare number, by far the most of what is read
+	}
 	text = strings.Join(strings.Fields(typography.Replace(text)), " ")
 	text = strings.ReplaceAll(text, "° ", "°")
 	if !strings.HasSuffix(text, "per cent") {

@@ -12,9 +12,11 @@ type step struct {
 const fourFigures = -1
 
 func (s step) round(value float64) (string, float64) {
-	text := figures(value, 4)
+	text := ""
 	if s.decimals >= 0 {
 		text = decimals(value, s.decimals)
+	} else {
+		text = figures(value, 4)
 	}
 	return text, parsed(text)
 }

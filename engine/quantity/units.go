@@ -127,6 +127,9 @@ func UnitNamed(symbol string) (Unit, bool) {
 	if len(symbol) > 4*Longest {
 		return Unit{}, false
 	}
+	if u, ok := bySpelling[symbol]; ok {
+		return u, true
+	}
 	u, ok := compose(clean(symbol))
 	if u.Symbol == "" {
 		u.Symbol = symbol

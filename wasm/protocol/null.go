@@ -1,6 +1,9 @@
 package protocol
 
-import "reflect"
+import (
+	"reflect"
+	"sync"
+)
 
 // withoutNull gives a value in which every nil list and map is an empty one, so that the page never has to ask.
 func withoutNull(value any) any {
@@ -15,6 +18,9 @@ func withoutNull(value any) any {
 }
 
 func fill(v reflect.Value) {
+	if flat(v.Type()) {
+		return
+	}
 	switch v.Kind() {
 	case reflect.Pointer:
 		if !v.IsNil() {
@@ -37,7 +43,7 @@ func fillSlice(v reflect.Value) {
 	if v.IsNil() {
 		v.Set(reflect.MakeSlice(v.Type(), 0, 0))
 	}
-	if flat(v.Type().Elem().Kind()) {
+	if flat(v.Type().Elem()) {
 		return
 	}
 	for i := range v.Len() {
@@ -49,7 +55,7 @@ func fillMap(v reflect.Value) {
 	if v.IsNil() {
 		v.Set(reflect.MakeMap(v.Type()))
 	}
-	if flat(v.Type().Elem().Kind()) {
+	if flat(v.Type().Elem()) {
 		return
 	}
 	for _, key := range v.MapKeys() {
@@ -60,5 +66,31 @@ func fillMap(v reflect.Value) {
 	}
 }
 
-// flat tells that values of a kind hold no list.
-func flat(k reflect.Kind) bool { return k <= reflect.Complex128 || k == reflect.String }
+// flats keeps what flat found, since it is asked of the same few types on every reply.
+var flats sync.Map
+
+// flat tells that no value of a type holds a list or a map.
+func flat(t reflect.Type) bool {
+	if known, is := flats.Load(t); is {
+		return known.(bool)
+	}
+	flats.Store(t, false) // of a type that holds itself
+	found := looksFlat(t)
+	flats.Store(t, found)
+	return found
+}
+
+func looksFlat(t reflect.Type) bool {
+	switch t.Kind() {
+	case reflect.Pointer:
+		return flat(t.Elem())
+	case reflect.Struct:
+		for i := range t.NumField() {
+			if t.Field(i).IsExported() && !flat(t.Field(i).Type) {
+				return false
+			}
+		}
+		return true
+	}
+	return t.Kind() <= reflect.Complex128 || t.Kind() == reflect.String
+}

@@ -479,12 +479,10 @@ export interface TestSpot {
 export interface ReadingPlan {
 	/** in the job's list */
 	row: number;
+	/** to the tenth of a millimetre */
 	at: Point;
-	/** over the lowest reading */
-	height: Amount;
 	/** of the pour over it */
-	depth: Amount | null;
-	inside: boolean;
+	depth: string;
 }
 
 /** PlanePlan is the finish plane: heights go up, from the job's own datum. */
@@ -518,16 +516,19 @@ export interface PourPlan {
 /** ContourPlan is the lines of one depth. */
 export interface ContourPlan {
 	depth: Amount;
-	lines: Point[][];
+	/** SVG path data, millimetres, y downwards */
+	path: string;
+	label: Point;
 }
 
-/** BandPlan is the ground between two depths, as polygons. Step counts from 0 at the shallowest of Steps, for the page's ramp. */
+/** BandPlan is the ground between two depths. Step counts from 0 at the shallowest of Steps, for the page's ramp. */
 export interface BandPlan {
 	from: Amount;
 	to: Amount;
 	step: number;
 	steps: number;
-	polygons: Point[][];
+	/** SVG path data, millimetres, y downwards */
+	path: string;
 }
 
 /** RoughPlan is a pour over a floor that nobody has read. */

@@ -310,10 +310,10 @@ function Ground({ room }: { room: RoomPlan }) {
 			<>
 				<path class="floor-ground" d={path([room.outline.outer, ...room.outline.holes], true)} fill-rule="evenodd" />
 				{room.pour?.bands.map((band) => (
-					<path key={band.step} class={`band ${bandClass(band.step, band.steps)}`} d={path(band.polygons, true)} />
+					<path key={band.step} class={`band ${bandClass(band.step, band.steps)}`} d={band.path} />
 				))}
 				{room.pour?.contours.map((contour) => (
-					<path key={contour.depth.si} class="contour" d={path(contour.lines, false)} />
+					<path key={contour.depth.si} class="contour" d={contour.path} />
 				))}
 				{room.decks
 					.filter((deck) => !deck.covering)
@@ -359,11 +359,9 @@ function Labels({ room, view, size, picked, onPick, problemAt }: DrawingProps) {
 					/>
 				) : null;
 			})}
-			{room.pour?.contours.map((contour) => {
-				const line = longest(contour.lines);
-				const spot = line[Math.floor(line.length / 2)];
-				return spot ? <Word key={contour.depth.si} at={at(spot)} text={said(contour.depth.text)} small /> : null;
-			})}
+			{room.pour?.contours.map((contour) => (
+				<Word key={contour.depth.si} at={at(contour.label)} text={said(contour.depth.text)} small />
+			))}
 			{room.penetrations.map((p) => (
 				<g key={p.id}>
 					<circle class="penetration" cx={at(p.at).x} cy={at(p.at).y} r={Math.max(6, p.radius * view.scale)} />
@@ -395,11 +393,7 @@ function Labels({ room, view, size, picked, onPick, problemAt }: DrawingProps) {
 						r={reading.row === picked ? 8 : 4.5}
 						onPointerUp={() => onPick(reading.row)}
 					>
-						<title>
-							{reading.depth
-								? t("Pour {depth} deep here", { depth: said(reading.depth.text) })
-								: said(reading.height.text)}
-						</title>
+						<title>{t("Pour {depth} deep here", { depth: said(reading.depth) })}</title>
 					</circle>
 				))}
 			{room.pour && (
@@ -419,10 +413,6 @@ function Labels({ room, view, size, picked, onPick, problemAt }: DrawingProps) {
 			{problemAt && <circle class="mark-problem" cx={at(problemAt).x} cy={at(problemAt).y} r={14} />}
 		</g>
 	);
-}
-
-function longest(lines: Point[][]): Point[] {
-	return lines.reduce((best, line) => (line.length > best.length ? line : best), [] as Point[]);
 }
 
 function centre(ring: Point[]): Point {

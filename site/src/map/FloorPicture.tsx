@@ -32,7 +32,7 @@ export function FloorPicture(props: PictureProps) {
 			<g transform={`translate(${origin.x} ${origin.y}) scale(${view.scale / 1000})`}>
 				<path class="floor-ground" d={path([room.outline.outer, ...room.outline.holes], true)} fill-rule="evenodd" />
 				{room.pour?.bands.map((band) => (
-					<path key={band.step} class={`band ${bandClass(band.step, band.steps)}`} d={path(band.polygons, true)} />
+					<path key={band.step} class={`band ${bandClass(band.step, band.steps)}`} d={band.path} />
 				))}
 				{sheet && (
 					<>
