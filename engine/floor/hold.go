@@ -22,18 +22,40 @@ func (m *mesh) hold(a, b int32) {
 	}
 }
 
+// findTriangles finds a triangle of every vertex.
+func (m *mesh) findTriangles() {
+	m.of = make([]int32, len(m.points))
+	for t := range m.triangles {
+		m.found(int32(t))
+	}
+}
+
+func (m *mesh) found(t int32) {
+	for _, vertex := range m.triangles[t].v {
+		m.of[vertex] = t
+	}
+}
+
+// flipHolding flips and finds the two triangles' vertices again.
+func (m *mesh) flipHolding(t, k int32) {
+	u := m.triangles[t].n[k]
+	m.flip(t, k)
+	m.found(t)
+	m.found(u)
+}
+
 // crossedFrom lists the sides that the line from a towards b crosses, up to the first vertex on it, which is b or lies before b.
 func (m *mesh) crossedFrom(a, b int32) (next int32, crossed [][2]int32) {
 	t, k := m.leaving(a, b)
-	p, q := m.v[3*t+(k+1)%3], m.v[3*t+(k+2)%3]
+	p, q := m.triangles[t].v[(k+1)%3], m.triangles[t].v[(k+2)%3]
 	if m.ahead(a, b, p) {
 		return p, nil
 	}
 	for {
 		crossed = append(crossed, [2]int32{p, q})
-		u := m.n[3*t+k]
-		j := m.opposite(u, t)
-		d := m.v[3*u+j]
+		u := m.triangles[t].n[k]
+		j := m.triangles[u].opposite(t)
+		d := m.triangles[u].v[j]
 		side := m.turn(a, b, d)
 		if side == 0 {
 			return d, crossed
@@ -51,7 +73,8 @@ func (m *mesh) crossedFrom(a, b int32) (next int32, crossed [][2]int32) {
 
 // ahead tells whether p lies on the line from a, on b's hand of a.
 func (m *mesh) ahead(a, b, p int32) bool {
-	return m.turn(a, b, p) == 0 && (m.x[b]-m.x[a])*(m.x[p]-m.x[a])+(m.y[b]-m.y[a])*(m.y[p]-m.y[a]) > 0
+	from, to, on := m.at[a], m.at[b], m.at[p]
+	return m.turn(a, b, p) == 0 && (to.x-from.x)*(on.x-from.x)+(to.y-from.y)*(on.y-from.y) > 0
 }
 
 // leaving finds the triangle round a through which the line to b leaves it, and a's corner there: its next corner lies on the line or
@@ -60,20 +83,20 @@ func (m *mesh) leaving(a, b int32) (t, k int32) {
 	t = m.of[a]
 	for {
 		k = 0
-		for m.v[3*t+k] != a {
+		for m.triangles[t].v[k] != a {
 			k++
 		}
-		p, q := m.v[3*t+(k+1)%3], m.v[3*t+(k+2)%3]
+		p, q := m.triangles[t].v[(k+1)%3], m.triangles[t].v[(k+2)%3]
 		if m.ahead(a, b, p) || (m.turn(a, b, p) < 0 && m.turn(a, b, q) > 0) {
 			return t, k
 		}
-		t = m.n[3*t+(k+1)%3] // across the side from q to a: round to the left
+		t = m.triangles[t].n[(k+1)%3] // across the side from q to a: round to the left
 	}
 }
 
 func (m *mesh) cornerNot(t, p, q int32) int32 {
 	k := int32(0)
-	for m.v[3*t+k] == p || m.v[3*t+k] == q {
+	for m.triangles[t].v[k] == p || m.triangles[t].v[k] == q {
 		k++
 	}
 	return k
@@ -85,13 +108,13 @@ func (m *mesh) clear(a, b int32, crossed [][2]int32) (fresh [][2]int32) {
 		side := crossed[0]
 		crossed = crossed[1:]
 		t, k := m.triangleOn(side)
-		c, u := m.v[3*t+k], m.n[3*t+k]
-		d := m.v[3*u+m.opposite(u, t)]
+		c, u := m.triangles[t].v[k], m.triangles[t].n[k]
+		d := m.triangles[u].v[m.triangles[u].opposite(t)]
 		if (m.turn(c, d, side[0]) > 0) == (m.turn(c, d, side[1]) > 0) || m.turn(c, d, side[0]) == 0 || m.turn(c, d, side[1]) == 0 {
 			crossed = append(crossed, side) // not convex yet
 			continue
 		}
-		m.flip(t, k)
+		m.flipHolding(t, k)
 		if c != a && c != b && d != a && d != b && (m.turn(a, b, c) > 0) != (m.turn(a, b, d) > 0) {
 			crossed = append(crossed, [2]int32{c, d})
 		} else {
@@ -111,13 +134,13 @@ func (m *mesh) restore(a, b int32, fresh [][2]int32) {
 				continue
 			}
 			t, k := m.triangleOn(side)
-			c, u := m.v[3*t+k], m.n[3*t+k]
+			c, u := m.triangles[t].v[k], m.triangles[t].n[k]
 			if u < 0 {
 				continue
 			}
-			d := m.v[3*u+m.opposite(u, t)]
-			if m.insideCircle(m.v[3*t], m.v[3*t+1], m.v[3*t+2], d) {
-				m.flip(t, k)
+			d := m.triangles[u].v[m.triangles[u].opposite(t)]
+			if of := m.triangles[t].v; m.insideCircle(of[0], of[1], of[2], d) {
+				m.flipHolding(t, k)
 				fresh[i] = [2]int32{c, d}
 				changed = true
 			}
@@ -133,12 +156,12 @@ func (m *mesh) triangleOn(side [2]int32) (t, k int32) {
 	t = m.of[side[0]]
 	for {
 		k = 0
-		for m.v[3*t+k] != side[0] {
+		for m.triangles[t].v[k] != side[0] {
 			k++
 		}
-		if m.v[3*t+(k+1)%3] == side[1] {
+		if m.triangles[t].v[(k+1)%3] == side[1] {
 			return t, (k + 2) % 3
 		}
-		t = m.n[3*t+(k+1)%3]
+		t = m.triangles[t].n[(k+1)%3]
 	}
 }

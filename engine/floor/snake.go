@@ -8,25 +8,38 @@ import (
 // alongSnake orders readings along a path that goes to and fro over the ground, so that each is near the one before and the walk to it short.
 func alongSnake(points []Point, low, high Point) []int {
 	rows := int(math.Sqrt(float64(len(points))/2)) + 1
-	type place struct{ row, column int }
-	places := make([]place, len(points))
+	cell := func(p Point) int {
+		row := cellAlong(rows, p.Y-low.Y, high.Y-low.Y)
+		column := cellAlong(rows, p.X-low.X, high.X-low.X)
+		if row%2 == 1 {
+			column = rows - column
+		}
+		return row*(rows+1) + column
+	}
+	// First how many lie before each cell, then each to its own place.
+	before := make([]int, (rows+1)*(rows+1)+1)
+	for _, p := range points {
+		before[cell(p)+1]++
+	}
+	for i := 1; i < len(before); i++ {
+		before[i] += before[i-1]
+	}
 	order := make([]int, len(points))
 	for i, p := range points {
-		row := int(float64(rows) * (p.Y - low.Y) / (high.Y - low.Y))
-		column := int(float64(rows) * (p.X - low.X) / (high.X - low.X))
-		if row%2 == 1 {
-			column = -column
-		}
-		places[i], order[i] = place{row, column}, i
+		c := cell(p)
+		order[before[c]] = i
+		before[c]++
 	}
-	sort.SliceStable(order, func(i, j int) bool {
-		a, b := places[order[i]], places[order[j]]
-		if a.row != b.row {
-			return a.row < b.row
-		}
-		return a.column < b.column
-	})
 	return order
+}
+
+// cellAlong is which of so many cells along an extent a distance falls into; the end itself falls into one more.
+func cellAlong(cells int, distance, extent float64) int {
+	share := float64(cells) * distance / extent
+	if share >= 0 && share <= float64(cells) {
+		return int(share)
+	}
+	return 0
 }
 
 // merge gives every doubled spot the mean of its readings and lists which they were.

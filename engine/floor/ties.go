@@ -10,9 +10,9 @@ import "math"
 func (m *mesh) level() {
 	for changed := true; changed; {
 		changed = false
-		for t := int32(0); t < int32(len(m.v)/3); t++ {
+		for t := int32(0); t < int32(len(m.triangles)); t++ {
 			for k := int32(0); k < 3; k++ {
-				if m.n[3*t+k] > t && m.smoother(t, k) {
+				if m.triangles[t].n[k] > t && m.smoother(t, k) {
 					m.flip(t, k)
 					changed = true
 				}
@@ -23,9 +23,9 @@ func (m *mesh) level() {
 
 // smoother tells whether the side opposite corner k of t is such a diagonal and the other one is flatter.
 func (m *mesh) smoother(t, k int32) bool {
-	p, a, b := m.v[3*t+k], m.v[3*t+(k+1)%3], m.v[3*t+(k+2)%3]
-	u := m.n[3*t+k]
-	d := m.v[3*u+m.opposite(u, t)]
+	of := &m.triangles[t]
+	p, a, b := of.v[k], of.v[(k+1)%3], of.v[(k+2)%3]
+	d, _, _ := m.triangles[of.n[k]].beyond(t)
 	now, then := math.Abs(m.heights[a]-m.heights[b]), math.Abs(m.heights[p]-m.heights[d])
 	const same = 1e-9 // metres: no survey tells less apart
 	return then < now-same && m.oneCircle(a, b, p, d) && m.turn(p, d, a) < 0 == (m.turn(p, d, b) > 0) && m.turn(p, d, a) != 0 && m.turn(p, d, b) != 0

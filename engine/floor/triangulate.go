@@ -35,63 +35,73 @@ func Triangulate(points []Point, heights []float64, walls [][2]int, margin float
 	}
 	merges := m.merge(points, heights)
 	m.level()
+	if len(walls) > 0 {
+		m.findTriangles()
+	}
 	for _, wall := range walls {
 		m.hold(m.vertexOf[wall[0]], m.vertexOf[wall[1]])
 	}
 	return m.surface(), merges
 }
 
-// mesh is a triangulation under construction. Triangle t has corners v[3t..3t+2], counter-clockwise; n[3t+k] is the triangle across the
-// side opposite corner k, or -1.
+// mesh is a triangulation under construction.
 type mesh struct {
-	low     Point
-	scale   float64
-	x, y    []int64
-	points  []Point
-	heights []float64
-	v, n    []int32
-	of      []int32 // a triangle of each vertex
-	last    int32
-	stack   []int32
+	low       Point
+	scale     float64
+	at        []place
+	points    []Point
+	heights   []float64
+	triangles []triangle
+	last      int32 // the triangle that changed last
+	stack     []int32
 
 	vertexOf []int32 // of each reading
 	merged   map[int32][]int
+	of       []int32 // a triangle of each vertex, once walls are held
 	held     map[[2]int32]bool
 }
 
+// place is a point on the grid on which triangles are chosen.
+type place struct{ x, y int64 }
+
+// triangle has corners v, counter-clockwise; n[k] is the triangle across the side opposite corner k, or -1.
+type triangle struct{ v, n [3]int32 }
+
 func newMesh(low, high Point, readings int) *mesh {
 	extent := math.Max(high.X-low.X, high.Y-low.Y)
+	vertices := readings + 4
 	return &mesh{
 		low: low, scale: float64(int64(1)<<gridBits) / extent,
-		vertexOf: make([]int32, readings), merged: map[int32][]int{}, held: map[[2]int32]bool{},
+		at: make([]place, 0, vertices), points: make([]Point, 0, vertices), heights: make([]float64, 0, vertices),
+		triangles: make([]triangle, 0, 2*vertices),
+		vertexOf:  make([]int32, readings), merged: map[int32][]int{}, held: map[[2]int32]bool{},
 	}
 }
 
 func (m *mesh) add(p Point, height float64) int32 {
 	m.points = append(m.points, p)
 	m.heights = append(m.heights, height)
-	m.x = append(m.x, int64(math.Round((p.X-m.low.X)*m.scale)))
-	m.y = append(m.y, int64(math.Round((p.Y-m.low.Y)*m.scale)))
-	m.of = append(m.of, 0)
+	m.at = append(m.at, place{int64(math.Round((p.X - m.low.X) * m.scale)), int64(math.Round((p.Y - m.low.Y) * m.scale))})
 	return int32(len(m.points) - 1)
 }
 
 // start cuts the box into two triangles.
 func (m *mesh) start() {
-	m.append(0, 1, 2, -1, 1, -1)
-	m.append(0, 2, 3, -1, -1, 0)
+	m.triangles = append(m.triangles, triangle{[3]int32{0, 1, 2}, [3]int32{-1, 1, -1}}, triangle{[3]int32{0, 2, 3}, [3]int32{-1, -1, 0}})
 }
 
 // turn is above zero where a, b, c go left round. Exact: the differences stay below 2^30.
 func (m *mesh) turn(a, b, c int32) int64 {
-	return (m.x[b]-m.x[a])*(m.y[c]-m.y[a]) - (m.y[b]-m.y[a])*(m.x[c]-m.x[a])
+	o, p, q := m.at[a], m.at[b], m.at[c]
+	return (p.x-o.x)*(q.y-o.y) - (p.y-o.y)*(q.x-o.x)
 }
 
 // insideCircle tells whether d lies strictly inside the circle through a, b, c (counter-clockwise). Exact, in 128 bits.
 func (m *mesh) insideCircle(a, b, c, d int32) bool {
-	ax, ay := m.x[a]-m.x[d], m.y[a]-m.y[d]
-	bx, by := m.x[b]-m.x[d], m.y[b]-m.y[d]
-	cx, cy := m.x[c]-m.x[d], m.y[c]-m.y[d]
+	o := m.at[d]
+	ax, ay := m.at[a].x-o.x, m.at[a].y-o.y
+	bx, by := m.at[b].x-o.x, m.at[b].y-o.y
+	cx, cy := m.at[c].x-o.x, m.at[c].y-o.y
 	high, low := product(ax*ax+ay*ay, bx*cy-by*cx)
 	high, low = plus(high, low, bx*bx+by*by, cx*ay-cy*ax)
 	high, low = plus(high, low, cx*cx+cy*cy, ax*by-ay*bx)
@@ -122,7 +132,7 @@ func plus(high, low uint64, square, cross int64) (uint64, uint64) {
 // insert adds a reading, or merges it with the one already at its spot.
 func (m *mesh) insert(p Point, height float64, reading int) {
 	vertex := m.add(p, height)
-	t, side, at := m.locate(vertex)
+	t, side, at := m.locate(m.at[vertex])
 	if at >= 0 {
 		m.forget()
 		m.vertexOf[reading] = at
@@ -140,144 +150,170 @@ func (m *mesh) insert(p Point, height float64, reading int) {
 
 func (m *mesh) forget() {
 	last := len(m.points) - 1
-	m.points, m.heights, m.x, m.y, m.of = m.points[:last], m.heights[:last], m.x[:last], m.y[:last], m.of[:last]
+	m.points, m.heights, m.at = m.points[:last], m.heights[:last], m.at[:last]
 }
 
-// locate walks from the last triangle to the one that holds the vertex; side is the side it lies on or -1, at the vertex it coincides with or -1.
-func (m *mesh) locate(vertex int32) (t int32, side int, at int32) {
+// locate walks from the last triangle to the one that holds the place; side is the side it lies on or -1, at the vertex it coincides with or -1.
+func (m *mesh) locate(q place) (t int32, side int32, at int32) {
 	t = m.last
 	for {
-		a, b, c := m.v[3*t], m.v[3*t+1], m.v[3*t+2]
-		acrossA, acrossB, acrossC := m.turn(b, c, vertex), m.turn(c, a, vertex), m.turn(a, b, vertex)
-		switch {
-		case acrossA < 0:
-			t = m.n[3*t]
-		case acrossB < 0:
-			t = m.n[3*t+1]
-		case acrossC < 0:
-			t = m.n[3*t+2]
-		case acrossB == 0 && acrossC == 0:
-			return t, -1, a
-		case acrossC == 0 && acrossA == 0:
-			return t, -1, b
-		case acrossA == 0 && acrossB == 0:
-			return t, -1, c
-		case acrossA == 0:
-			return t, 0, -1
-		case acrossB == 0:
-			return t, 1, -1
-		case acrossC == 0:
-			return t, 2, -1
-		default:
-			return t, -1, -1
+		of := &m.triangles[t]
+		a, b, c := m.at[of.v[0]], m.at[of.v[1]], m.at[of.v[2]]
+		ax, ay, bx, by, cx, cy := a.x-q.x, a.y-q.y, b.x-q.x, b.y-q.y, c.x-q.x, c.y-q.y
+		acrossA, acrossB, acrossC := bx*cy-by*cx, cx*ay-cy*ax, ax*by-ay*bx
+		if acrossA < 0 {
+			t = of.n[0]
+		} else if acrossB < 0 {
+			t = of.n[1]
+		} else if acrossC < 0 {
+			t = of.n[2]
+		} else {
+			side, at = onBorder(of, acrossA == 0, acrossB == 0, acrossC == 0)
+			return t, side, at
 		}
 	}
 }
 
+// onBorder tells which side or which corner of a triangle a place lies on, from the sides whose lines it lies on.
+func onBorder(t *triangle, a, b, c bool) (side, at int32) {
+	switch {
+	case b && c:
+		return -1, t.v[0]
+	case c && a:
+		return -1, t.v[1]
+	case a && b:
+		return -1, t.v[2]
+	case a:
+		return 0, -1
+	case b:
+		return 1, -1
+	case c:
+		return 2, -1
+	}
+	return -1, -1
+}
+
 // splitTriangle puts the vertex into triangle t: three triangles, each with the vertex last.
 func (m *mesh) splitTriangle(t, p int32) {
-	a, b, c := m.v[3*t], m.v[3*t+1], m.v[3*t+2]
-	na, nb, nc := m.n[3*t], m.n[3*t+1], m.n[3*t+2]
-	t1 := int32(len(m.v) / 3)
+	old := m.triangles[t]
+	a, b, c := old.v[0], old.v[1], old.v[2]
+	t1 := int32(len(m.triangles))
 	t2 := t1 + 1
-	m.append(b, c, p, t2, t, na)
-	m.append(c, a, p, t, t1, nb)
-	m.set(t, a, b, p, t1, t2, nc)
-	m.relink(na, t, t1)
-	m.relink(nb, t, t2)
+	m.triangles = append(m.triangles, triangle{[3]int32{b, c, p}, [3]int32{t2, t, old.n[0]}}, triangle{[3]int32{c, a, p}, [3]int32{t, t1, old.n[1]}})
+	m.triangles[t] = triangle{[3]int32{a, b, p}, [3]int32{t1, t2, old.n[2]}}
+	m.relink(old.n[0], t, t1)
+	m.relink(old.n[1], t, t2)
 	m.last = t
 	m.stack = append(m.stack, t, t1, t2)
 }
 
 // splitSide puts the vertex onto a side of t: two triangles on each hand of it.
-func (m *mesh) splitSide(t int32, side int, p int32) {
-	a, b, c := m.v[3*t+int32(side)], m.v[3*t+int32(side+1)%3], m.v[3*t+int32(side+2)%3]
-	nb, nc := m.n[3*t+int32(side+1)%3], m.n[3*t+int32(side+2)%3]
-	u := m.n[3*t+int32(side)]
+func (m *mesh) splitSide(t, side, p int32) {
+	old := m.triangles[t]
+	after, before := (side+1)%3, (side+2)%3
+	a, b, c := old.v[side], old.v[after], old.v[before]
+	nb, nc, u := old.n[after], old.n[before], old.n[side]
 	// a is opposite the side b–c; the new triangles are (a, b, p) and (c, a, p).
-	t1 := int32(len(m.v) / 3)
-	m.append(c, a, p, t, -1, nb)
-	m.set(t, a, b, p, -1, t1, nc)
+	t1 := int32(len(m.triangles))
+	m.triangles = append(m.triangles, triangle{[3]int32{c, a, p}, [3]int32{t, -1, nb}})
+	m.triangles[t] = triangle{[3]int32{a, b, p}, [3]int32{-1, t1, nc}}
 	m.relink(nb, t, t1)
 	m.last = t
 	m.stack = append(m.stack, t, t1)
 	if u < 0 {
 		return
 	}
-	k := m.opposite(u, t)
-	d := m.v[3*u+k]
-	nd1, nd2 := m.n[3*u+(k+1)%3], m.n[3*u+(k+2)%3] // across (b, d) and across (d, c), since u runs d, c, b
-	t2 := int32(len(m.v) / 3)
-	m.append(b, d, p, u, t, nd1)
-	m.set(u, d, c, p, t1, t2, nd2)
+	d, nd1, nd2 := m.triangles[u].beyond(t) // nd1 is across (b, d) and nd2 across (d, c), since u runs d, c, b
+	t2 := int32(len(m.triangles))
+	m.triangles = append(m.triangles, triangle{[3]int32{b, d, p}, [3]int32{u, t, nd1}})
+	m.triangles[u] = triangle{[3]int32{d, c, p}, [3]int32{t1, t2, nd2}}
 	m.relink(nd1, u, t2)
-	m.n[3*t] = t2
-	m.n[3*t1+1] = u
+	m.triangles[t].n[0] = t2
+	m.triangles[t1].n[1] = u
 	m.stack = append(m.stack, u, t2)
-}
-
-func (m *mesh) append(a, b, c, na, nb, nc int32) {
-	m.v, m.n = append(m.v, 0, 0, 0), append(m.n, 0, 0, 0)
-	m.set(int32(len(m.v)/3-1), a, b, c, na, nb, nc)
-}
-
-func (m *mesh) set(t, a, b, c, na, nb, nc int32) {
-	m.of[a], m.of[b], m.of[c] = t, t, t
-	m.v[3*t], m.v[3*t+1], m.v[3*t+2] = a, b, c
-	m.n[3*t], m.n[3*t+1], m.n[3*t+2] = na, nb, nc
 }
 
 func (m *mesh) relink(t, from, to int32) {
 	if t >= 0 {
-		m.n[3*t+m.opposite(t, from)] = to
+		of := &m.triangles[t]
+		of.n[of.opposite(from)] = to
 	}
 }
 
-// opposite is the corner of t across from its neighbour.
-func (m *mesh) opposite(t, neighbour int32) int32 {
-	for k := int32(0); k < 2; k++ {
-		if m.n[3*t+k] == neighbour {
-			return k
-		}
+// opposite is the corner across from a neighbour.
+func (t *triangle) opposite(neighbour int32) int32 {
+	if t.n[0] == neighbour {
+		return 0
+	}
+	if t.n[1] == neighbour {
+		return 1
 	}
 	return 2
 }
 
-// settle flips the sides opposite the new vertex, which stands last in every triangle on the stack, until every circle is empty.
+// beyond is the corner across from a neighbour, and the other two neighbours in the order in which they follow.
+func (t *triangle) beyond(neighbour int32) (corner, next, last int32) {
+	if t.n[0] == neighbour {
+		return t.v[0], t.n[1], t.n[2]
+	}
+	if t.n[1] == neighbour {
+		return t.v[1], t.n[2], t.n[0]
+	}
+	return t.v[2], t.n[0], t.n[1]
+}
+
+// certain is beyond what rounding can do to a circle test in floating point: its terms stay below 2^124, and what is lost of them below 2^74.
+const certain = 1 << 75
+
+// settle flips the sides opposite the new vertex, which stands last in every triangle on the stack, until every circle is empty. It is where the
+// time goes, so that what it does stands in it rather than behind calls.
 func (m *mesh) settle(p int32) {
+	o := m.at[p]
 	for len(m.stack) > 0 {
 		t := m.stack[len(m.stack)-1]
 		m.stack = m.stack[:len(m.stack)-1]
-		u := m.n[3*t+2]
+		one := &m.triangles[t]
+		u := one.n[2]
 		if u < 0 {
 			continue
 		}
-		if d := m.v[3*u+m.opposite(u, t)]; m.insideCircle(m.v[3*t], m.v[3*t+1], p, d) {
-			m.flip(t, 2)
-			m.stack = append(m.stack, t, u)
+		other := &m.triangles[u]
+		a, b := one.v[0], one.v[1]
+		d, acrossAD, acrossDB := other.beyond(t)
+		// The circle test from the new vertex: below zero where d lies inside the circle through a, b and it.
+		ax, ay := float64(m.at[a].x-o.x), float64(m.at[a].y-o.y)
+		bx, by := float64(m.at[b].x-o.x), float64(m.at[b].y-o.y)
+		dx, dy := float64(m.at[d].x-o.x), float64(m.at[d].y-o.y)
+		outside := (ax*ax+ay*ay)*(bx*dy-by*dx) + (bx*bx+by*by)*(dx*ay-dy*ax) + (dx*dx+dy*dy)*(ax*by-ay*bx)
+		if outside > certain || (outside > -certain && !m.insideCircle(a, b, p, d)) {
+			continue
 		}
+		acrossBP := one.n[0]
+		*one = triangle{[3]int32{a, d, p}, [3]int32{u, one.n[1], acrossAD}}
+		*other = triangle{[3]int32{d, b, p}, [3]int32{acrossBP, t, acrossDB}}
+		m.relink(acrossAD, u, t)
+		m.relink(acrossBP, t, u)
+		m.stack = append(m.stack, t, u)
 	}
 }
 
 // flip turns the side opposite corner k of t. With p that corner, a and b the side and d the corner beyond it, t becomes (a, d, p) and the
 // neighbour (d, b, p).
 func (m *mesh) flip(t, k int32) {
-	p, a, b := m.v[3*t+k], m.v[3*t+(k+1)%3], m.v[3*t+(k+2)%3]
-	acrossBP, acrossPA := m.n[3*t+(k+1)%3], m.n[3*t+(k+2)%3]
-	u := m.n[3*t+k]
-	j := m.opposite(u, t)
-	d := m.v[3*u+j]
-	acrossAD, acrossDB := m.n[3*u+(j+1)%3], m.n[3*u+(j+2)%3]
-	m.set(t, a, d, p, u, acrossPA, acrossAD)
-	m.set(u, d, b, p, acrossBP, t, acrossDB)
+	old := m.triangles[t]
+	p, a, b := old.v[k], old.v[(k+1)%3], old.v[(k+2)%3]
+	acrossBP, acrossPA, u := old.n[(k+1)%3], old.n[(k+2)%3], old.n[k]
+	d, acrossAD, acrossDB := m.triangles[u].beyond(t)
+	m.triangles[t] = triangle{[3]int32{a, d, p}, [3]int32{u, acrossPA, acrossAD}}
+	m.triangles[u] = triangle{[3]int32{d, b, p}, [3]int32{acrossBP, t, acrossDB}}
 	m.relink(acrossAD, u, t)
 	m.relink(acrossBP, t, u)
 }
 
 func (m *mesh) surface() *Surface {
-	s := &Surface{Points: m.points, Heights: m.heights, Triangles: make([][3]int, len(m.v)/3)}
-	for t := range s.Triangles {
-		s.Triangles[t] = [3]int{int(m.v[3*t]), int(m.v[3*t+1]), int(m.v[3*t+2])}
+	s := &Surface{Points: m.points, Heights: m.heights, Triangles: make([][3]int, len(m.triangles))}
+	for t, of := range m.triangles {
+		s.Triangles[t] = [3]int{int(of.v[0]), int(of.v[1]), int(of.v[2])}
 	}
 	return s
 }
