@@ -1,6 +1,6 @@
 # make run    builds the page and serves it at http://127.0.0.1:8080/ (PORT=... for another port)
 # make test   checks everything: Go, the engine's storage in a real browser, types, style, the page in a real browser
-# make bench      times the plan in Chromium beside the plan native, and prints the ratios
+# make bench      measures what the tool promises, each figure beside its reference in one run (QUICK=1: only that it all runs)
 # make pictures   takes the README's pictures of the real page afresh
 # make contract   writes the page's types afresh from the Go types
 SHELL := /bin/bash
@@ -8,13 +8,16 @@ SHELL := /bin/bash
 .DEFAULT_GOAL := run
 
 PORT ?= 8080
+QUICK ?=
+# Debian's own, for which Debian packs scipy.
+PYTHON ?= /usr/bin/python3
 ROOT_DO := $(if $(filter 0,$(shell id -u)),,sudo)
 GO_BIN := $(shell go env GOPATH)/bin
 CHROMIUM = $(shell command -v chromium || command -v chromium-browser || command -v google-chrome)
 BROWSER_TEST := $(GO_BIN)/wasmbrowsertest
 CONTRACT := site/src/engine/contract.ts
 
-.PHONY: run build serve test test-go test-storage test-site test-browser contract bench pictures chromium clean
+.PHONY: run build serve test test-go test-storage test-site test-browser contract bench pictures chromium scipy clean
 
 run: build serve
 
@@ -30,7 +33,7 @@ test: test-go test-site test-storage test-browser
 test-go:
 	unformatted=$$(gofmt -l engine rules wasm site/serve tests); test -z "$$unformatted" || { echo "not formatted: $$unformatted (gofmt -w)"; exit 1; }
 	go vet ./...
-	GOOS=js GOARCH=wasm go vet ./wasm/...
+	GOOS=js GOARCH=wasm go vet ./wasm/... ./tests/bench/...
 	go test ./...
 
 test-site: site/node_modules
@@ -46,8 +49,8 @@ test-storage: chromium $(BROWSER_TEST)
 test-browser: build tests/node_modules chromium
 	cd tests && CHROMIUM="$(CHROMIUM)" node --test --test-timeout=1200000 browser/
 
-bench: build tests/node_modules chromium
-	cd tests && CHROMIUM="$(CHROMIUM)" node bench/plan.mjs
+bench: build tests/node_modules chromium scipy
+	cd tests && CHROMIUM="$(CHROMIUM)" PYTHON="$(PYTHON)" QUICK="$(QUICK)" node bench/bench.mjs
 
 pictures: build tests/node_modules chromium
 	cd tests && CHROMIUM="$(CHROMIUM)" node pictures.mjs
@@ -68,6 +71,9 @@ $(BROWSER_TEST):
 
 chromium:
 	@command -v chromium chromium-browser google-chrome > /dev/null || { $(ROOT_DO) apt-get update -q && $(ROOT_DO) apt-get install -y -q --no-install-recommends chromium; }
+
+scipy:
+	@$(PYTHON) -c "import scipy" 2> /dev/null || { $(ROOT_DO) apt-get update -q && $(ROOT_DO) apt-get install -y -q --no-install-recommends python3-scipy; }
 
 clean:
 	rm -rf site/dist tests/artefacts

@@ -1,0 +1,33 @@
+// Measures what the tool promises, each figure beside its reference in one run, and writes the tables to the screen and to tests/artefacts/bench.md.
+import { mkdirSync, writeFileSync } from "node:fs";
+import { cpus } from "node:os";
+import { join } from "node:path";
+import { root } from "../browser/harness.mjs";
+import { quick, rounds, table } from "./figures.mjs";
+import { growthByJobs, growthByReadings, growthByRooms, growthByRules } from "./growth.mjs";
+import { planTimes } from "./plan.mjs";
+import { againstScipy, pourTimes, startRoutines } from "./routines.mjs";
+import { rulesTimes, startRules } from "./rules.mjs";
+import { startInWorker } from "./sides.mjs";
+import { startTimes } from "./start.mjs";
+
+const sides = { routines: await startRoutines(), rules: await startRules(), engine: await startInWorker() };
+const heading = `Measured ${new Date().toISOString().slice(0, 10)} on ${cpus().length} × ${cpus()[0].model.trim()}, Node ${process.versions.node}, in ${rounds} interleaved rounds.
+Times are the processor's, one thread a side; a start, and what waits for a disk, is by the clock on the wall. A ratio is the median of the rounds' own.`;
+const ratios = [];
+for (const part of [planTimes, againstScipy, pourTimes, rulesTimes, startTimes]) {
+	const rows = await part(sides);
+	for (const row of rows) console.log(row.join(" · "));
+	ratios.push(...rows);
+}
+const parts = [heading, table(["measured", "here", "reference", "ratio", "wanted", ""], ratios)];
+for (const part of [growthByReadings, growthByRooms, growthByRules, growthByJobs]) {
+	parts.push(await part(sides));
+	console.log(`\n${parts.at(-1)}`);
+}
+if (quick) parts.unshift("A quick look: one round each, nothing warm. These figures count for nothing.");
+console.log(`\n${parts.join("\n\n")}`);
+mkdirSync(join(root, "tests/artefacts"), { recursive: true });
+writeFileSync(join(root, "tests/artefacts/bench.md"), `${parts.join("\n\n")}\n`);
+await Promise.all(Object.values(sides).map((side) => side.end()));
+process.exit(0);
