@@ -32,7 +32,7 @@ func (k *Keeper) exportJobs(w store.Writer, ids []string, file *File) error {
 		if found == nil {
 			return missing("job", id)
 		}
-		found.Exported = file.Made
+		saved(found, file.Made)
 		content, err := encode(found)
 		if err != nil {
 			return err
@@ -52,6 +52,16 @@ func (k *Keeper) fillAll(ctx context.Context, file *File, ids *[]string) (err er
 	}
 	if file.Books, err = k.Books().List(ctx); err != nil {
 		return err
+	}
+	if file.Settings, err = k.OpenSettings(ctx); err != nil {
+		return err
+	}
+	shops, err := k.shops().List(ctx)
+	if err != nil {
+		return err
+	}
+	if len(shops) > 0 {
+		file.Shop = &shops[0]
 	}
 	entries, err := k.ListJobs(ctx)
 	for _, entry := range entries {

@@ -18,13 +18,15 @@ const (
 	MostReadings = 250_000 // of one room
 )
 
-// File is jobs, sheets and rulebooks in one file.
+// File is jobs, sheets, rulebooks, the price list and the settings in one file: some jobs, or all that is kept but earlier states of jobs.
 type File struct {
-	Lowspot int          `json:"lowspot"` // the file's format
-	Made    string       `json:"made"`    // when
-	Jobs    []engine.Job `json:"jobs"`
-	Sheets  []Sheet      `json:"sheets"`
-	Books   []Book       `json:"books"`
+	Lowspot  int          `json:"lowspot"` // the file's format
+	Made     string       `json:"made"`    // when
+	Jobs     []engine.Job `json:"jobs"`
+	Sheets   []Sheet      `json:"sheets"`
+	Books    []Book       `json:"books"`
+	Shop     *engine.Shop `json:"shop,omitempty"`
+	Settings Settings     `json:"settings,omitempty"`
 }
 
 // ReadFile reads a file within its limits.

@@ -42,6 +42,36 @@ func TestAWholeStoreGoesIntoOneFileAndComesBackElsewhere(t *testing.T) {
 	require.Equal(t, "20 kg", sheets[0].Sheet.Values["sheet.bag_mass"])
 }
 
+func TestAWholeStoreBringsPricesAndSettingsWhereNobodyMadeAnyYet(t *testing.T) {
+	here, _ := keeper()
+	shop := engine.NewShop()
+	shop.Name, shop.Currency = "Corner shop", "CHF"
+	_, err := here.KeepShop(t.Context(), shop)
+	require.NoError(t, err)
+	require.NoError(t, here.KeepSettings(t.Context(), Settings{"language": "es", "day.sound": "off"}))
+	content, err := here.Export(t.Context(), nil)
+	require.NoError(t, err)
+
+	there, _ := keeper()
+	require.NoError(t, there.KeepSettings(t.Context(), Settings{"language": "en"}))
+	done, err := there.Import(t.Context(), content)
+	require.NoError(t, err)
+	require.True(t, done.Shop)
+	taken, err := there.OpenShop(t.Context())
+	require.NoError(t, err)
+	require.Equal(t, shop, taken)
+	settings, err := there.OpenSettings(t.Context())
+	require.NoError(t, err)
+	require.Equal(t, Settings{"language": "en", "day.sound": "off"}, settings, "what was chosen here stays")
+
+	shop.Name = "Another shop"
+	_, err = there.KeepShop(t.Context(), shop)
+	require.NoError(t, err)
+	done, err = there.Import(t.Context(), content)
+	require.NoError(t, err)
+	require.False(t, done.Shop, "a price list that is here stays")
+}
+
 func TestReadingTheSameFileTwiceAddsNothing(t *testing.T) {
 	k, _ := keeper()
 	keep(t, k, job("a", "Hall"))

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"encoding/json"
+	"maps"
 
 	"lowspot/engine"
 	"lowspot/wasm/store"
@@ -15,6 +16,7 @@ type Imported struct {
 	Same   int     `json:"same"` // jobs that were here already
 	Sheets int     `json:"sheets"`
 	Books  int     `json:"books"`
+	Shop   bool    `json:"shop"` // the price list: taken where there was none
 }
 
 // Import adds what a file holds, all of it or, when anything is wrong, nothing. What is here already stays: a document with a known ID and
@@ -47,7 +49,7 @@ func (k *Keeper) addAll(w store.Writer, file File) (Imported, error) {
 			done.Same++
 			continue
 		}
-		done.Jobs = append(done.Jobs, entryOf(&jobRecord{Kept: k.now(), Item: job}))
+		done.Jobs = append(done.Jobs, entryOf(&jobRecord{Kept: k.now(), Exported: k.now(), Item: job}))
 	}
 	if done.Sheets, err = addItems(w, k.Sheets(), file.Sheets, func(s *Sheet) *string { return &s.ID }); err != nil {
 		return done, err
@@ -55,7 +57,43 @@ func (k *Keeper) addAll(w store.Writer, file File) (Imported, error) {
 	if done.Books, err = addItems(w, k.Books(), file.Books, func(b *Book) *string { return &b.ID }); err != nil {
 		return done, err
 	}
+	if done.Shop, err = k.addShop(w, file.Shop); err != nil {
+		return done, err
+	}
+	if err := k.addSettings(w, file.Settings); err != nil {
+		return done, err
+	}
 	return done, enter(w, done.Jobs...)
+}
+
+// addShop takes a file's price list where there is none.
+func (k *Keeper) addShop(w store.Writer, shop *engine.Shop) (bool, error) {
+	key := k.shops().prefix + theShop
+	there, err := w.Get(key)
+	if err != nil || there != nil || shop == nil {
+		return false, err
+	}
+	content, err := encode(&record[engine.Shop]{Kept: k.now(), Item: *shop})
+	if err != nil {
+		return false, err
+	}
+	return true, w.Put(key, content)
+}
+
+// addSettings takes those of a file's settings that nobody has made here.
+func (k *Keeper) addSettings(w store.Writer, settings Settings) error {
+	if len(settings) == 0 {
+		return nil
+	}
+	mine, err := load[Settings](w, "settings", k.settings().prefix+allSettings)
+	if err != nil {
+		return err
+	}
+	fresh := maps.Clone(settings)
+	if mine != nil {
+		maps.Copy(fresh, mine.Item)
+	}
+	return k.mergeSettings(w, fresh)
 }
 
 func addItems[T any](w store.Writer, s shelf[T], items []T, id func(*T) *string) (count int, err error) {
@@ -97,7 +135,7 @@ func (a *adder[T]) add(id *string, item *T) (bool, error) {
 		}
 		*id = a.shelf.keeper.NewID()
 	}
-	content, err := encode(&record[T]{Kept: a.shelf.keeper.now(), Item: *item})
+	content, err := encode(&record[T]{Kept: a.shelf.keeper.now(), Exported: a.shelf.keeper.now(), Item: *item})
 	if err != nil {
 		return false, err
 	}

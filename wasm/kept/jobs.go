@@ -9,41 +9,38 @@ import (
 
 type jobRecord = record[engine.Job]
 
-// OpenedJob is a job with when it was last kept and last written to a file.
+// OpenedJob is a job and how it stands.
 type OpenedJob struct {
-	Job      engine.Job `json:"job"`
-	Kept     string     `json:"kept"`
-	Exported string     `json:"exported"` // empty: never
+	Standing
+	Job engine.Job `json:"job"`
 }
 
 func jobKey(id string) string { return "job/" + id }
 
-// KeepJob keeps a job and gives the time once it is read back from the disk. A deleted job that is edited on comes back.
-func (k *Keeper) KeepJob(ctx context.Context, job engine.Job) (string, error) {
+// KeepJob keeps a job and tells how it stands once it is read back from the disk. A deleted job that is edited on comes back.
+func (k *Keeper) KeepJob(ctx context.Context, job engine.Job) (Standing, error) {
 	if err := checkID("job/id", job.ID); err != nil {
-		return "", err
+		return Standing{}, err
 	}
 	if job.Format > engine.JobFormat {
-		return "", newer("job")
+		return Standing{}, newer("job")
 	}
 	job.Format = engine.JobFormat
 	return k.changeJob(ctx, job.ID, func(before *jobRecord, w store.Writer) (*jobRecord, error) {
-		after := &jobRecord{Item: job}
-		if before != nil {
-			after.Exported, after.Revised, after.Revisions = before.Exported, before.Revised, before.Revisions
-			if err := k.putAside(w, before, after, false); err != nil {
-				return nil, err
-			}
+		if before == nil {
+			return &jobRecord{Kept: k.now(), Item: job}, nil
 		}
-		after.Kept = k.now()
-		return after, nil
+		after := *before
+		after.Item, after.Deleted = job, ""
+		k.changed(&after)
+		return &after, k.putAside(w, before, &after, false)
 	})
 }
 
 // changeJob replaces a job's record by what change makes of it (nil before: there is none), its entry in the list with it.
-func (k *Keeper) changeJob(ctx context.Context, id string, change func(*jobRecord, store.Writer) (*jobRecord, error)) (string, error) {
+func (k *Keeper) changeJob(ctx context.Context, id string, change func(*jobRecord, store.Writer) (*jobRecord, error)) (Standing, error) {
 	var content []byte
-	var kept string
+	var stands Standing
 	err := k.Store.Write(ctx, func(w store.Writer) error {
 		before, err := load[engine.Job](w, "job", jobKey(id))
 		if err != nil {
@@ -56,7 +53,7 @@ func (k *Keeper) changeJob(ctx context.Context, id string, change func(*jobRecor
 		if content, err = encode(after); err != nil {
 			return err
 		}
-		kept = after.Kept
+		stands = k.standing(after)
 		if err := w.Put(jobKey(id), content); err != nil {
 			return err
 		}
@@ -65,7 +62,7 @@ func (k *Keeper) changeJob(ctx context.Context, id string, change func(*jobRecor
 	if err == nil {
 		err = k.confirm(ctx, jobKey(id), content)
 	}
-	return kept, told(err)
+	return stands, told(err)
 }
 
 // OpenJob gives a job as it was last kept.
@@ -81,7 +78,7 @@ func (k *Keeper) OpenJob(ctx context.Context, id string) (OpenedJob, error) {
 	if err != nil {
 		return OpenedJob{}, told(err)
 	}
-	return OpenedJob{Job: found.Item, Kept: found.Kept, Exported: found.Exported}, nil
+	return OpenedJob{k.standing(found), found.Item}, nil
 }
 
 // CopyJob keeps a copy of a job under a new ID and the name given.
@@ -90,8 +87,8 @@ func (k *Keeper) CopyJob(ctx context.Context, id, name string) (OpenedJob, error
 	if err != nil {
 		return OpenedJob{}, err
 	}
-	opened.Job.ID, opened.Job.Name, opened.Exported = k.NewID(), name, ""
-	opened.Kept, err = k.KeepJob(ctx, opened.Job)
+	opened.Job.ID, opened.Job.Name = k.NewID(), name
+	opened.Standing, err = k.KeepJob(ctx, opened.Job)
 	return opened, err
 }
 

@@ -62,13 +62,13 @@ func list(t *testing.T, k *Keeper) []Entry {
 func TestAKeptJobComesBackAsItWasTyped(t *testing.T) {
 	k, _ := keeper()
 	j := job("bath", "Bath, upstairs")
-	at, err := k.KeepJob(t.Context(), j)
+	stands, err := k.KeepJob(t.Context(), j)
 	require.NoError(t, err)
-	require.Equal(t, "2026-03-02T08:00:00.000Z", at)
+	require.Equal(t, "2026-03-02T08:00:00.000Z", stands.Kept)
 	opened, err := k.OpenJob(t.Context(), "bath")
 	require.NoError(t, err)
 	require.Equal(t, j, opened.Job)
-	require.Equal(t, at, opened.Kept)
+	require.Equal(t, stands, opened.Standing)
 }
 
 func TestTheListHasTheLastKeptFirst(t *testing.T) {
@@ -133,7 +133,9 @@ func TestEarlierStatesAreKeptEveryTenMinutesAndCanBeRestored(t *testing.T) {
 	}
 	revisions, err := k.ListRevisions(t.Context(), "a")
 	require.NoError(t, err)
-	require.Equal(t, []Revision{{3, "2026-03-02T08:20:00.000Z"}, {2, "2026-03-02T08:10:00.000Z"}, {1, "2026-03-02T08:00:00.000Z"}}, revisions)
+	require.Equal(t, []Revision{
+		{3, "2026-03-02T08:20:00.000Z", "minute 20", 1, 0}, {2, "2026-03-02T08:10:00.000Z", "minute 10", 1, 0}, {1, "2026-03-02T08:00:00.000Z", "minute 0", 1, 0},
+	}, revisions)
 
 	restored, err := k.RestoreRevision(t.Context(), "a", 2)
 	require.NoError(t, err)

@@ -18,6 +18,8 @@ type Keeper struct {
 	Store store.Store
 	Now   func() time.Time
 	NewID func() string
+
+	list listing
 }
 
 // New is a keeper with the system's clock and random names.

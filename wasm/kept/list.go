@@ -3,12 +3,9 @@ package kept
 import (
 	"cmp"
 	"context"
-	"encoding/json"
-	"maps"
 	"slices"
-	"strconv"
+	"strings"
 
-	"lowspot/engine"
 	"lowspot/wasm/store"
 )
 
@@ -22,25 +19,6 @@ type Entry struct {
 	Deleted  string   `json:"deleted"`  // empty: it is not
 }
 
-// page is a part of the list: the jobs whose IDs fall on it. Ten thousand jobs are listed by reading 64 pages, and one is kept by writing one.
-type page struct {
-	Format  int     `json:"format"`
-	Entries []Entry `json:"entries"`
-}
-
-const pages = 64
-
-// pageKey spreads IDs evenly over the pages (FNV-1a, 32 bits).
-func pageKey(id string) string {
-	hash := uint32(2166136261)
-	for _, c := range []byte(id) {
-		hash = (hash ^ uint32(c)) * 16777619
-	}
-	return listKeys + strconv.FormatUint(uint64(hash%pages)+0x100, 16)[1:]
-}
-
-const listKeys = "list/"
-
 func entryOf(r *jobRecord) Entry {
 	entry := Entry{ID: r.Item.ID, Name: r.Item.Name, Rooms: []string{}, Kept: r.Kept, Exported: r.Exported, Deleted: r.Deleted}
 	for _, room := range r.Item.Rooms {
@@ -51,98 +29,102 @@ func entryOf(r *jobRecord) Entry {
 	return entry
 }
 
-// enter puts jobs' entries on their pages in place of those before, and writes each page once.
-func enter(w store.Writer, entries ...Entry) error {
-	fresh := map[string]map[string]*Entry{}
-	for i := range entries {
-		key := pageKey(entries[i].ID)
-		if fresh[key] == nil {
-			fresh[key] = map[string]*Entry{}
-		}
-		fresh[key][entries[i].ID] = &entries[i]
-	}
-	return turn(w, fresh)
+// listing is what was last read of the list, so that only pages which changed since are read again; another tab may have changed them.
+type listing struct {
+	pages   map[string]readyPage
+	entries []Entry // of all pages, last kept first
 }
 
-// strike takes a job's entry off its page.
-func strike(w store.Writer, id string) error {
-	return turn(w, map[string]map[string]*Entry{pageKey(id): {id: nil}})
-}
-
-// turn replaces entries, by page and ID; nil takes one away.
-func turn(w store.Writer, fresh map[string]map[string]*Entry) error {
-	for _, key := range slices.Sorted(maps.Keys(fresh)) {
-		entries, err := readPage(w, key)
-		if err != nil {
-			return err
-		}
-		entries = slices.DeleteFunc(entries, func(e Entry) bool { _, replaced := fresh[key][e.ID]; return replaced })
-		for _, id := range slices.Sorted(maps.Keys(fresh[key])) {
-			if entry := fresh[key][id]; entry != nil {
-				entries = append(entries, *entry)
-			}
-		}
-		content, err := json.Marshal(page{Format: recordFormat, Entries: entries})
-		if err != nil {
-			return err
-		}
-		if err := w.Put(key, content); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// readPage gives a page's entries. A page that is damaged is made again from the jobs themselves.
-func readPage(r store.Reader, key string) ([]Entry, error) {
-	content, err := r.Get(key)
-	if err != nil || content == nil {
-		return nil, err
-	}
-	var found page
-	if json.Unmarshal(content, &found) != nil || found.Format != recordFormat {
-		return rebuild(r, key)
-	}
-	return found.Entries, nil
-}
-
-func rebuild(r store.Reader, key string) ([]Entry, error) {
-	jobs, err := r.Keys(jobKey(""))
-	if err != nil {
-		return nil, err
-	}
-	var entries []Entry
-	for _, job := range jobs {
-		if pageKey(job[len(jobKey("")):]) != key {
-			continue
-		}
-		found, err := load[engine.Job](r, "job", job)
-		if err == nil && found != nil {
-			entries = append(entries, entryOf(found))
-		}
-	}
-	return entries, nil
+type readyPage struct {
+	content string
+	entries []Entry
 }
 
 // ListJobs gives the list of jobs, last kept first; deleted ones are among them and say so.
 func (k *Keeper) ListJobs(ctx context.Context) ([]Entry, error) {
-	entries := []Entry{}
 	err := k.Store.Read(ctx, func(r store.Reader) error {
-		keys, err := r.Keys(listKeys)
+		items, err := r.All(listKeys)
 		if err != nil {
 			return err
 		}
-		for _, key := range keys {
-			found, err := readPage(r, key)
+		return k.list.renew(r, items)
+	})
+	return slices.Clone(k.list.entries), told(err)
+}
+
+func (l *listing) renew(r store.Reader, items []store.Item) error {
+	fresh := make(map[string]readyPage, len(items))
+	same := len(items) == len(l.pages)
+	for _, item := range items {
+		ready, known := l.pages[item.Key]
+		if !known || ready.content != string(item.Value) {
+			entries, err := readPage(r, item.Key, item.Value)
 			if err != nil {
 				return err
 			}
-			entries = append(entries, found...)
+			ready, same = readyPage{string(item.Value), entries}, false
 		}
-		return nil
-	})
-	slices.SortFunc(entries, func(a, b Entry) int {
+		fresh[item.Key] = ready
+	}
+	l.pages = fresh
+	if !same {
+		l.gather(items)
+	}
+	return nil
+}
+
+func (l *listing) gather(items []store.Item) {
+	l.entries = l.entries[:0:0]
+	for _, item := range items {
+		l.entries = append(l.entries, l.pages[item.Key].entries...)
+	}
+	slices.SortFunc(l.entries, func(a, b Entry) int {
 		return cmp.Or(cmp.Compare(b.Kept, a.Kept), cmp.Compare(a.ID, b.ID))
 	})
-	return entries, told(err)
+}
+
+// Wanted says which jobs are looked for: those whose name and rooms hold every word of Find, in any case, and the first Most of them (0: all).
+type Wanted struct {
+	Find    string `json:"find,omitempty"`
+	Most    int    `json:"most,omitempty"`
+	Deleted bool   `json:"deleted,omitempty"` // the deleted ones instead of the others
+}
+
+// Found is the jobs that were looked for, last kept first.
+type Found struct {
+	Jobs    []Entry `json:"jobs"`
+	Count   int     `json:"count"`   // of all that match
+	All     int     `json:"all"`     // of all there are, whatever was looked for
+	Unsaved int     `json:"unsaved"` // of those, how many have changes that are in no file
+}
+
+// FindJobs looks through the list of jobs.
+func (k *Keeper) FindJobs(ctx context.Context, wanted Wanted) (Found, error) {
+	found := Found{Jobs: []Entry{}}
+	entries, err := k.ListJobs(ctx)
+	words := strings.Fields(strings.ToLower(wanted.Find))
+	for _, entry := range entries {
+		if (entry.Deleted != "") != wanted.Deleted {
+			continue
+		}
+		found.All++
+		if entry.Exported < entry.Kept {
+			found.Unsaved++
+		}
+		if !entry.holds(words) {
+			continue
+		}
+		if found.Count++; wanted.Most == 0 || found.Count <= wanted.Most {
+			found.Jobs = append(found.Jobs, entry)
+		}
+	}
+	return found, err
+}
+
+func (e Entry) holds(words []string) bool {
+	if len(words) == 0 {
+		return true
+	}
+	text := strings.ToLower(e.Name + " " + strings.Join(e.Rooms, " "))
+	return !slices.ContainsFunc(words, func(word string) bool { return !strings.Contains(text, word) })
 }

@@ -14,13 +14,16 @@ const recordFormat = 1
 
 // record wraps a kept document.
 type record[T any] struct {
-	Format    int    `json:"format"`
-	Kept      string `json:"kept"`                // when
-	Exported  string `json:"exported,omitempty"`  // when, if ever
-	Deleted   string `json:"deleted,omitempty"`   // when, if it is
-	Revised   string `json:"revised,omitempty"`   // when its last revision was put aside
-	Revisions int    `json:"revisions,omitempty"` // how many were, ever
-	Item      T      `json:"item"`
+	Format       int    `json:"format"`
+	Kept         string `json:"kept"`                   // when
+	Exported     string `json:"exported,omitempty"`     // when, if ever
+	Unsaved      int    `json:"unsaved,omitempty"`      // changes since then
+	UnsavedSince string `json:"unsavedSince,omitempty"` // when the first of them was made
+	PutOff       string `json:"putOff,omitempty"`       // until when nobody wants to be reminded of them
+	Deleted      string `json:"deleted,omitempty"`      // when, if it is
+	Revised      string `json:"revised,omitempty"`      // when its last revision was put aside
+	Revisions    int    `json:"revisions,omitempty"`    // how many were, ever
+	Item         T      `json:"item"`
 }
 
 // load reads a record; nil where there is none.

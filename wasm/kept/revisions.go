@@ -3,6 +3,7 @@ package kept
 import (
 	"context"
 	"fmt"
+	"slices"
 	"strconv"
 	"time"
 
@@ -18,8 +19,11 @@ const (
 
 // Revision is an earlier state of a job.
 type Revision struct {
-	Number int    `json:"number"`
-	Kept   string `json:"kept"` // when it was the job's state
+	Number   int    `json:"number"`
+	Kept     string `json:"kept"` // when it was the job's state
+	Name     string `json:"name"`
+	Rooms    int    `json:"rooms"`
+	Readings int    `json:"readings"` // of all rooms
 }
 
 func revisionKeys(id string) string { return "revision/" + id + "/" }
@@ -49,15 +53,15 @@ func (k *Keeper) putAside(w store.Writer, before, after *jobRecord, always bool)
 func (k *Keeper) ListRevisions(ctx context.Context, id string) ([]Revision, error) {
 	revisions := []Revision{}
 	err := k.Store.Read(ctx, func(r store.Reader) error {
-		keys, err := r.Keys(revisionKeys(id))
+		items, err := r.All(revisionKeys(id))
 		if err != nil {
 			return err
 		}
-		for i := len(keys) - 1; i >= 0; i-- {
-			found, err := load[engine.Job](r, "revision", keys[i])
-			number, bad := strconv.Atoi(keys[i][len(revisionKeys(id)):])
+		for _, item := range slices.Backward(items) {
+			found, err := decode[engine.Job]("revision", item.Value)
+			number, bad := strconv.Atoi(item.Key[len(revisionKeys(id)):])
 			if err == nil && bad == nil {
-				revisions = append(revisions, Revision{Number: number, Kept: found.Kept})
+				revisions = append(revisions, revisionOf(number, found))
 			}
 		}
 		return nil
@@ -65,10 +69,18 @@ func (k *Keeper) ListRevisions(ctx context.Context, id string) ([]Revision, erro
 	return revisions, told(err)
 }
 
+func revisionOf(number int, r *jobRecord) Revision {
+	revision := Revision{Number: number, Kept: r.Kept, Name: r.Item.Name, Rooms: len(r.Item.Rooms)}
+	for _, room := range r.Item.Rooms {
+		revision.Readings += len(room.Readings.Rows)
+	}
+	return revision
+}
+
 // RestoreRevision makes an earlier state the job's own again; the state until now becomes a revision itself.
 func (k *Keeper) RestoreRevision(ctx context.Context, id string, number int) (OpenedJob, error) {
-	var opened OpenedJob
-	kept, err := k.changeJob(ctx, id, func(before *jobRecord, w store.Writer) (*jobRecord, error) {
+	var restored engine.Job
+	stands, err := k.changeJob(ctx, id, func(before *jobRecord, w store.Writer) (*jobRecord, error) {
 		found, err := load[engine.Job](w, "revision", revisionKey(id, number))
 		if err != nil {
 			return nil, err
@@ -76,10 +88,11 @@ func (k *Keeper) RestoreRevision(ctx context.Context, id string, number int) (Op
 		if before == nil || found == nil {
 			return nil, missing("revision", strconv.Itoa(number))
 		}
-		after := &jobRecord{Item: found.Item, Kept: k.now(), Exported: before.Exported}
-		opened = OpenedJob{Job: found.Item, Exported: before.Exported}
-		return after, k.putAside(w, before, after, true)
+		restored = found.Item
+		after := *before
+		after.Item = restored
+		k.changed(&after)
+		return &after, k.putAside(w, before, &after, true)
 	})
-	opened.Kept = kept
-	return opened, err
+	return OpenedJob{stands, restored}, err
 }

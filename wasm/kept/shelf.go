@@ -2,6 +2,7 @@ package kept
 
 import (
 	"context"
+	"maps"
 
 	"lowspot/engine"
 	"lowspot/wasm/store"
@@ -84,20 +85,13 @@ func (s shelf[T]) Open(ctx context.Context, id string) (T, error) {
 func (s shelf[T]) List(ctx context.Context) ([]T, error) {
 	items := []T{}
 	err := s.keeper.Store.Read(ctx, func(r store.Reader) error {
-		keys, err := r.Keys(s.prefix)
-		if err != nil {
-			return err
-		}
-		for _, key := range keys {
-			content, err := r.Get(key)
-			if err != nil {
-				return err
-			}
-			if found, err := decode[T](s.what, content); err == nil {
+		kept, err := r.All(s.prefix)
+		for _, item := range kept {
+			if found, bad := decode[T](s.what, item.Value); bad == nil {
 				items = append(items, found.Item)
 			}
 		}
-		return nil
+		return err
 	})
 	return items, told(err)
 }
@@ -118,8 +112,24 @@ func (k *Keeper) OpenSettings(ctx context.Context) (Settings, error) {
 	return found[0], nil
 }
 
-// KeepSettings keeps the settings in place of those before.
+// KeepSettings keeps the settings given; those not named stay as they are.
 func (k *Keeper) KeepSettings(ctx context.Context, settings Settings) error {
-	_, err := k.settings().Keep(ctx, allSettings, settings)
-	return err
+	return told(k.Store.Write(ctx, func(w store.Writer) error { return k.mergeSettings(w, settings) }))
+}
+
+func (k *Keeper) mergeSettings(w store.Writer, settings Settings) error {
+	merged := &record[Settings]{Kept: k.now(), Item: Settings{}}
+	found, err := load[Settings](w, "settings", k.settings().prefix+allSettings)
+	if err != nil {
+		return err
+	}
+	if found != nil {
+		maps.Copy(merged.Item, found.Item)
+	}
+	maps.Copy(merged.Item, settings)
+	content, err := encode(merged)
+	if err != nil {
+		return err
+	}
+	return w.Put(k.settings().prefix+allSettings, content)
 }

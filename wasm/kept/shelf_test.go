@@ -52,6 +52,10 @@ func TestSettingsStartEmptyAndStay(t *testing.T) {
 	kept, err := k.OpenSettings(t.Context())
 	require.NoError(t, err)
 	require.Equal(t, Settings{"language": "es"}, kept)
+	require.NoError(t, k.KeepSettings(t.Context(), Settings{"day.sound": "off"}))
+	kept, err = k.OpenSettings(t.Context())
+	require.NoError(t, err)
+	require.Equal(t, Settings{"language": "es", "day.sound": "off"}, kept, "one setting does not undo another")
 }
 
 func TestOnlyDeepNestingIsRefused(t *testing.T) {

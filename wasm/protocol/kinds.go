@@ -64,6 +64,7 @@ var kinds = []kind{
 	stored("jobs.list", listJobs),
 	stored("jobs.open", openJob),
 	stored("jobs.keep", keepJob),
+	stored("jobs.put-off", putOff),
 	stored("jobs.copy", copyJob),
 	stored("jobs.delete", deleteJob),
 	stored("jobs.undelete", undeleteJob),

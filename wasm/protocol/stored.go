@@ -17,14 +17,8 @@ type KeptAt struct {
 	Kept string `json:"kept"`
 }
 
-// JobList is the list of jobs, last kept first.
-type JobList struct {
-	Jobs []kept.Entry `json:"jobs"`
-}
-
-func listJobs(ctx context.Context, b *Bridge, _ Nothing) (JobList, error) {
-	jobs, err := b.Keeper.ListJobs(ctx)
-	return JobList{Jobs: jobs}, err
+func listJobs(ctx context.Context, b *Bridge, w kept.Wanted) (kept.Found, error) {
+	return b.Keeper.FindJobs(ctx, w)
 }
 
 func openJob(ctx context.Context, b *Bridge, n Named) (kept.OpenedJob, error) {
@@ -36,9 +30,12 @@ type KeepJob struct {
 	Job engine.Job `json:"job"`
 }
 
-func keepJob(ctx context.Context, b *Bridge, k KeepJob) (KeptAt, error) {
-	at, err := b.Keeper.KeepJob(ctx, k.Job)
-	return KeptAt{Kept: at}, err
+func keepJob(ctx context.Context, b *Bridge, k KeepJob) (kept.Standing, error) {
+	return b.Keeper.KeepJob(ctx, k.Job)
+}
+
+func putOff(ctx context.Context, b *Bridge, n Named) (kept.Standing, error) {
+	return b.Keeper.PutOff(ctx, n.ID)
 }
 
 // CopyJob names a job to copy and the copy.

@@ -6,6 +6,7 @@ import (
 	"lowspot/engine"
 	"lowspot/engine/quantity"
 	"lowspot/engine/takeoff"
+	"lowspot/wasm/kept"
 )
 
 // PriceJob is a job to be taken off and priced by a shop; without one nothing is priced.
@@ -93,15 +94,12 @@ type PastWanted struct {
 const mostPast = 200
 
 func past(ctx context.Context, b *Bridge, p PastWanted) (engine.Past, error) {
-	list, err := b.Keeper.ListJobs(ctx)
+	list, err := b.Keeper.FindJobs(ctx, kept.Wanted{Most: mostPast})
 	if err != nil {
 		return engine.Past{}, err
 	}
 	var jobs []engine.Job
-	for _, entry := range list {
-		if entry.Deleted != "" || len(jobs) == mostPast {
-			continue
-		}
+	for _, entry := range list.Jobs {
 		if opened, err := b.Keeper.OpenJob(ctx, entry.ID); err == nil {
 			jobs = append(jobs, opened.Job)
 		}

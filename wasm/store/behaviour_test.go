@@ -60,6 +60,27 @@ func TestKeysAreThoseOfThePrefixInOrder(t *testing.T) {
 	require.Len(t, keys(t, s, ""), 6)
 }
 
+func TestAllGivesEveryValueOfThePrefixInOrder(t *testing.T) {
+	s := freshStore(t)
+	put(t, s, map[string]string{"job/2": "two", "job/10": "", "jobs": "no", "list/1": "no"})
+	for i := range 200 {
+		put(t, s, map[string]string{fmt.Sprintf("many/%03d", i): fmt.Sprint(i)})
+	}
+	require.NoError(t, s.Read(t.Context(), func(r Reader) error {
+		found, err := r.All("job/")
+		require.Equal(t, []Item{{"job/10", []byte{}}, {"job/2", []byte("two")}}, found)
+		if err != nil {
+			return err
+		}
+		many, err := r.All("many/")
+		require.Len(t, many, 200)
+		for i, item := range many {
+			require.Equal(t, Item{fmt.Sprintf("many/%03d", i), []byte(fmt.Sprint(i))}, item)
+		}
+		return err
+	}))
+}
+
 func TestDeletedIsGoneAndDeletingNothingIsNoError(t *testing.T) {
 	s := freshStore(t)
 	put(t, s, map[string]string{"a": "1", "b": "2"})

@@ -135,6 +135,25 @@ func (t *transaction) Keys(prefix string) ([]string, error) {
 	return keys, nil
 }
 
+// All asks for every value before it waits for the first, so that many take little longer than one.
+func (t *transaction) All(prefix string) ([]Item, error) {
+	keys, err := t.Keys(prefix)
+	if err != nil {
+		return nil, err
+	}
+	items := make([]Item, len(keys))
+	failures := make([]error, len(keys))
+	var asked sync.WaitGroup
+	for i, key := range keys {
+		asked.Go(func() {
+			items[i].Key = key
+			items[i].Value, failures[i] = t.Get(key)
+		})
+	}
+	asked.Wait()
+	return items, errors.Join(failures...)
+}
+
 // Put doesn't wait: what goes wrong ends the transaction, which says so.
 func (t *transaction) Put(key string, value []byte) error {
 	content := js.Global().Get("Uint8Array").New(len(value))

@@ -60,6 +60,15 @@ func (t *memoryTransaction) Keys(prefix string) ([]string, error) {
 	return keys, nil
 }
 
+func (t *memoryTransaction) All(prefix string) ([]Item, error) {
+	keys, _ := t.Keys(prefix)
+	items := make([]Item, len(keys))
+	for i, key := range keys {
+		items[i] = Item{key, slices.Clone(t.items[key])}
+	}
+	return items, nil
+}
+
 func (t *memoryTransaction) Put(key string, value []byte) error {
 	t.items[key] = slices.Clone(value)
 	return nil

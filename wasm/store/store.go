@@ -20,6 +20,13 @@ type Store interface {
 type Reader interface {
 	Get(key string) ([]byte, error)       // nil where there is none
 	Keys(prefix string) ([]string, error) // in ascending order
+	All(prefix string) ([]Item, error)    // in ascending order of the keys
+}
+
+// Item is a key with what is kept under it.
+type Item struct {
+	Key   string
+	Value []byte
 }
 
 // Writer reads and writes within one transaction.

@@ -37,9 +37,10 @@ export interface Contract {
 	"jobs.read": { body: FileText; reply: MadeJob };
 	"jobs.new": { body: WantedJob; reply: MadeJob };
 	"jobs.demo": { body: Nothing; reply: MadeJob };
-	"jobs.list": { body: Nothing; reply: JobList };
+	"jobs.list": { body: Wanted; reply: Found };
 	"jobs.open": { body: Named; reply: OpenedJob };
-	"jobs.keep": { body: KeepJob; reply: KeptAt };
+	"jobs.keep": { body: KeepJob; reply: Standing };
+	"jobs.put-off": { body: Named; reply: Standing };
 	"jobs.copy": { body: CopyJob; reply: OpenedJob };
 	"jobs.delete": { body: Named; reply: Nothing };
 	"jobs.undelete": { body: Named; reply: Nothing };
@@ -1949,9 +1950,23 @@ export interface WantedJob {
 	units: System;
 }
 
-/** JobList is the list of jobs, last kept first. */
-export interface JobList {
+/** Wanted says which jobs are looked for: those whose name and rooms hold every word of Find, in any case, and the first Most of them (0: all). */
+export interface Wanted {
+	find?: string;
+	most?: number;
+	/** the deleted ones instead of the others */
+	deleted?: boolean;
+}
+
+/** Found is the jobs that were looked for, last kept first. */
+export interface Found {
 	jobs: KeptEntry[];
+	/** of all that match */
+	count: number;
+	/** of all there are, whatever was looked for */
+	all: number;
+	/** of those, how many have changes that are in no file */
+	unsaved: number;
 }
 
 /** Entry is one line of the list of jobs. */
@@ -1972,12 +1987,16 @@ export interface Named {
 	id: string;
 }
 
-/** OpenedJob is a job with when it was last kept and last written to a file. */
+/** OpenedJob is a job and how it stands. */
 export interface OpenedJob {
-	job: Job;
 	kept: string;
 	/** empty: never */
 	exported: string;
+	/** changes since, that are in no file */
+	unsaved: number;
+	/** it is time to export */
+	remind: boolean;
+	job: Job;
 }
 
 /** KeepJob carries a job to be kept. */
@@ -1985,9 +2004,15 @@ export interface KeepJob {
 	job: Job;
 }
 
-/** KeptAt says when something was kept: it is on the disk and was read back. */
-export interface KeptAt {
+/** Standing is how a job stands: on this device, and in the person's own files. */
+export interface Standing {
 	kept: string;
+	/** empty: never */
+	exported: string;
+	/** changes since, that are in no file */
+	unsaved: number;
+	/** it is time to export */
+	remind: boolean;
 }
 
 /** CopyJob names a job to copy and the copy. */
@@ -2006,6 +2031,10 @@ export interface Revision {
 	number: number;
 	/** when it was the job's state */
 	kept: string;
+	name: string;
+	rooms: number;
+	/** of all rooms */
+	readings: number;
 }
 
 /** RestoreJob names an earlier state of a job. */
@@ -2027,6 +2056,8 @@ export interface Imported {
 	same: number;
 	sheets: number;
 	books: number;
+	/** the price list: taken where there was none */
+	shop: boolean;
 }
 
 /** SheetList is the kept product sheets. */
@@ -2040,6 +2071,11 @@ export interface KeptSheet {
 	/** leveller, primer, ... */
 	kind: string;
 	sheet: Sheet;
+}
+
+/** KeptAt says when something was kept: it is on the disk and was read back. */
+export interface KeptAt {
+	kept: string;
 }
 
 /** BookList is the kept rulebooks. */
