@@ -7,7 +7,9 @@ import { Counter } from "./counter/Counter";
 import { Shared } from "./counter/Shared";
 import { call, type EngineEvent, onEngine } from "./engine/client";
 import { Help } from "./help/Help";
+import { KeptView } from "./kept/KeptView";
 import { Bar } from "./parts/Bar";
+import { KeptNotices } from "./parts/Kept";
 import { Day } from "./pour/Day";
 import { Pour } from "./pour/Pour";
 import { Sheet } from "./sheet/Sheet";
@@ -15,6 +17,7 @@ import { Start } from "./start/Start";
 import { loadBook } from "./state/book";
 import { close, job, loadVocabulary, open, redo, trouble, undo, vocabulary } from "./state/job";
 import { go, route } from "./state/route";
+import { writer } from "./state/writer";
 import { Steps } from "./steps/Steps";
 import { said, t } from "./words/words";
 
@@ -55,6 +58,7 @@ export function App({ update }: { update: (() => void) | null }) {
 				</div>
 			)}
 			<EngineNotice engine={engine} />
+			<KeptNotices />
 			{trouble.value && (
 				<div class="notice notice-stop" role="alert">
 					{said(trouble.value)}
@@ -109,6 +113,7 @@ const jobViews: Record<string, () => JSX.Element | null> = {
 	buy: Buy,
 	steps: Steps,
 	sheet: Sheet,
+	kept: KeptView,
 };
 
 /** Opens the job that the address names, unless it is open already. */
@@ -117,7 +122,7 @@ function JobView({ id, view }: { id: string; view: string }) {
 	useEffect(() => {
 		if (job.value?.id === id) return;
 		call("jobs.open", { id })
-			.then((opened) => open(opened.job))
+			.then((opened) => open(opened.job, opened))
 			.catch((error: Error) => setMissing(said(error.message)));
 	}, [id]);
 	useEffect(() => closeUnlessRead, []);
@@ -132,7 +137,7 @@ function JobView({ id, view }: { id: string; view: string }) {
 		);
 	}
 	const View = jobViews[view] ?? Bench;
-	return job.value ? <View /> : <main id="main" class="start" aria-busy="true" />;
+	return job.value && writer.value !== "asking" ? <View /> : <main id="main" class="start" aria-busy="true" />;
 }
 
 /** The job stays open while its owner looks at the rules behind it, or at the help. */

@@ -11,6 +11,7 @@ import "../style/counter.css";
 import "../style/steps.css";
 import "../style/help.css";
 import "../style/sheet.css";
+import "../style/kept.css";
 import { render } from "preact";
 import { App } from "./App";
 import { registerServiceWorker } from "./sw/register";

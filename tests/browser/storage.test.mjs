@@ -48,7 +48,7 @@ test("delete, undo, erase, copy, export and import work on the real store", asyn
 	const text = await withEngine(undefined, async (engine) => {
 		await engine.have("jobs.keep", { job: job("a", "Hall") });
 		await engine.have("jobs.delete", { id: "a" });
-		assert.notEqual((await engine.have("jobs.list")).jobs[0].deleted, "");
+		assert.notEqual((await engine.have("jobs.list", { deleted: true })).jobs[0].deleted, "");
 		await engine.have("jobs.undelete", { id: "a" });
 		await engine.have("jobs.copy", { id: "a", name: "Hall again" });
 		await engine.have("jobs.delete", { id: "a" });

@@ -50,7 +50,7 @@ function reopen(): void {
 	const id = lastJob();
 	if (!job.value && id)
 		call("jobs.open", { id })
-			.then((opened) => open(opened.job))
+			.then((opened) => open(opened.job, opened))
 			.catch(() => {});
 }
 

@@ -113,9 +113,9 @@ function closeUnlessShown(): void {
 /** The job that the address names, or a new one that isn't kept until something is typed. */
 async function begin(id: string): Promise<Job> {
 	if (id) {
-		const opened = (await call("jobs.open", { id })).job;
-		open(opened);
-		return opened;
+		const opened = await call("jobs.open", { id });
+		open(opened.job, opened);
+		return opened.job;
 	}
 	return newJob(usualUnits());
 }

@@ -1,8 +1,9 @@
 // The bar on top: home, the job's name, units, undo and redo, and when it was last kept.
-import { canRedo, canUndo, edit, job, keptAt, redo, undo } from "../state/job";
+import { canRedo, canUndo, edit, job, redo, undo } from "../state/job";
 import { route } from "../state/route";
-import { choose, language, languages, region, t } from "../words/words";
+import { choose, language, languages, t } from "../words/words";
 import { Pick } from "./fields";
+import { KeptLine } from "./Kept";
 
 /** The pages of a job. */
 function places(): { view: string; name: string }[] {
@@ -77,9 +78,7 @@ export function Bar() {
 							</a>
 						))}
 					</nav>
-					<span class="bar-kept no-print" role="status">
-						{keptAt.value ? t("kept on this device {time}", { time: keptAt.value.toLocaleTimeString(region()) }) : ""}
-					</span>
+					<KeptLine />
 					<div class="row no-print">
 						<button type="button" onClick={undo} disabled={!canUndo.value}>
 							{t("Undo")}

@@ -2,9 +2,10 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { call } from "../engine/client";
 import type { BatchNow, BatchPlan, OpenEdge, PourRecord, PourRest } from "../engine/contract";
+import { KeptLine } from "../parts/Kept";
 import { bookText } from "../state/book";
-import { job, keptAt } from "../state/job";
-import { region, said, t } from "../words/words";
+import { job } from "../state/job";
+import { said, t } from "../words/words";
 import { PatchMap, type PatchState } from "./PatchMap";
 import { RecordFields } from "./RecordSheet";
 import { begin, finish, recordOf, skip, takeBack, tap } from "./record";
@@ -49,7 +50,7 @@ export function Day() {
 			)}
 			<p class="day-foot">
 				{awake ? t("The screen stays on.") : t("This browser may turn the screen off: set the phone to stay on.")}{" "}
-				{keptAt.value && t("Kept on this device {time}.", { time: keptAt.value.toLocaleTimeString(region()) })}
+				<KeptLine />
 			</p>
 		</main>
 	);

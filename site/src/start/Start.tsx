@@ -1,12 +1,16 @@
 // The first screen: ways in, and the jobs kept in this browser.
 import { useEffect, useState } from "preact/hooks";
-import { call, isEngineError } from "../engine/client";
-import type { KeptEntry as Entry } from "../engine/contract";
+import { call, callLatest, isEngineError } from "../engine/client";
+import type { KeptEntry as Entry, Found } from "../engine/contract";
+import { when } from "../parts/Kept";
+import { loadBook } from "../state/book";
 import { fileName, save } from "../state/files";
 import { close, open } from "../state/job";
+import { settled } from "../state/kept";
 import { go } from "../state/route";
+import { shop } from "../state/takeoff";
 import { usualUnits } from "../state/units";
-import { region, said, t } from "../words/words";
+import { said, t } from "../words/words";
 
 async function startSteps(): Promise<void> {
 	const { job } = await call("jobs.new", { units: usualUnits() });
@@ -25,6 +29,9 @@ async function startNew(): Promise<void> {
 	open(job);
 	go("job", job.id);
 }
+
+/** Enough to look through; more are found by typing. */
+const mostShown = 100;
 
 export function Start() {
 	useEffect(close, []); // a job stays open from view to view, until somebody comes back here
@@ -74,15 +81,18 @@ export function Start() {
 }
 
 function Jobs() {
-	const [jobs, setJobs] = useState<Entry[] | null>(null);
+	const [found, setFound] = useState<Found | null>(null);
 	const [told, setTold] = useState("");
 	const [undoable, setUndoable] = useState<Entry | null>(null);
 	const [wanted, setWanted] = useState("");
-	const load = () => call("jobs.list", {}).then((list) => setJobs(list.jobs.filter((entry) => !entry.deleted)));
+	const load = () =>
+		settled()
+			.then(() => callLatest("jobs.list", { find: wanted, most: mostShown }))
+			.then((list) => list && setFound(list))
+			.catch((error: Error) => setTold(said(error.message)));
 	useEffect(() => {
-		load().catch((error: Error) => setTold(said(error.message)));
-	}, []);
-	const shown = (jobs ?? []).filter((entry) => matches(entry, wanted)).slice(0, 200);
+		void load();
+	}, [wanted]);
 	return (
 		<section aria-labelledby="jobs-title">
 			<div class="row" style={{ justifyContent: "space-between" }}>
@@ -119,7 +129,7 @@ function Jobs() {
 					</button>
 				)}
 			</p>
-			{(jobs?.length ?? 0) > 8 && (
+			{(found?.all ?? 0) > 8 && (
 				<div class="field">
 					<label for="jobs-find">{t("Find a job")}</label>
 					<input
@@ -130,18 +140,20 @@ function Jobs() {
 					/>
 				</div>
 			)}
-			{jobs?.length === 0 && (
+			{found && <Counted found={found} />}
+			{found?.all === 0 && (
 				<p class="soft">
 					{t("No job yet. Measure a room and plan it step by step, or open the demo job to see what comes of it.")}
 				</p>
 			)}
 			<ul class="jobs">
-				{shown.map((entry) => (
+				{found?.jobs.map((entry) => (
 					<li key={entry.id}>
 						<button type="button" class="jobs-name" onClick={() => go("job", entry.id)}>
 							<b>{entry.name || t("Job without a name")}</b>
 							<span class="small soft">
-								{entry.rooms.filter(Boolean).join(", ")} {t("kept {when}", { when: when(entry.kept) })}
+								{entry.rooms.filter(Boolean).join(", ")} {t("kept {when}", { when: when(entry.kept) })},{" "}
+								{entry.exported ? t("exported {when}", { when: when(entry.exported) }) : t("never exported")}
 							</span>
 						</button>
 						<button
@@ -178,19 +190,35 @@ function Jobs() {
 	);
 }
 
-function matches(entry: Entry, wanted: string): boolean {
-	const text = `${entry.name} ${entry.rooms.join(" ")}`.toLowerCase();
-	return wanted
-		.toLowerCase()
-		.split(/\s+/)
-		.every((word) => text.includes(word));
-}
-
-export function when(time: string): string {
-	const date = new Date(time);
-	return Number.isNaN(date.getTime())
-		? "—"
-		: date.toLocaleString(region(), { dateStyle: "medium", timeStyle: "short" });
+/** How many jobs are found and shown, and how many of them are in no file; one file may hold them all. */
+function Counted({ found }: { found: Found }) {
+	const [told, setTold] = useState("");
+	const saveAll = async () => {
+		try {
+			const { text } = await call("jobs.export", { ids: [] });
+			save(t("lowspot-all-{day}.json", { day: new Date().toISOString().slice(0, 10) }), text, "application/json");
+			setTold(t("Jobs, sheets, rulebooks, prices and settings are in the file. “Open a job file” brings them back."));
+		} catch (error) {
+			setTold(said((error as Error).message));
+		}
+	};
+	return (
+		<div class="row">
+			<button type="button" onClick={saveAll}>
+				{t("Save everything as one file")}
+			</button>
+			<span class="small soft" role="status">
+				{told ||
+					(found.unsaved > 0 &&
+						t("{count} of {all} jobs have something in them that is in no file of yours.", {
+							count: found.unsaved,
+							all: found.all,
+						}))}
+				{found.count > found.jobs.length &&
+					` ${t("{count} jobs match; the last {shown} are shown.", { count: found.count, shown: found.jobs.length })}`}
+			</span>
+		</div>
+	);
 }
 
 async function exportJob(entry: Entry): Promise<void> {
@@ -203,7 +231,16 @@ async function bring(file: File): Promise<string> {
 	if (file.size > 64 << 20) return t("This file is larger than any job. Choose a job file.");
 	try {
 		const imported = await call("jobs.import", { text: await file.text() });
-		return t("{count} jobs taken; {same} were here already.", { count: imported.jobs.length, same: imported.same });
+		await loadBook();
+		shop.value = null; // read again when next shown
+		return [
+			t("{count} jobs taken; {same} were here already.", { count: imported.jobs.length, same: imported.same }),
+			imported.sheets + imported.books > 0 &&
+				t("{sheets} sheets and {books} rulebooks taken.", { sheets: imported.sheets, books: imported.books }),
+			imported.shop && t("The price list was taken."),
+		]
+			.filter(Boolean)
+			.join(" ");
 	} catch (error) {
 		return isEngineError(error) ? said(error.message) : t("This file can’t be read.");
 	}

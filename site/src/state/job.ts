@@ -1,13 +1,14 @@
 // The open job and its plan. The page only ever edits a job and draws a plan; everything worked out comes from the engine.
 import { batch, computed, effect, signal } from "@preact/signals";
 import { call, callLatest } from "../engine/client";
-import type { Function as Callable, Job, Plan, Problem, WordPlan } from "../engine/contract";
+import type { Function as Callable, Job, Plan, Problem, Standing, WordPlan } from "../engine/contract";
 import { bookLoaded, bookText } from "./book";
+import { keep, noteOpened, onKeptElsewhere, settled } from "./kept";
+import { hold, letGo, writer } from "./writer";
 
 export const job = signal<Job | null>(null);
 export const plan = signal<Plan | null>(null);
 export const planning = signal(false);
-export const keptAt = signal<Date | null>(null);
 export const trouble = signal("");
 export const vocabulary = signal<WordPlan[]>([]);
 export const functions = signal<Callable[]>([]); // that rules may call
@@ -25,6 +26,10 @@ export const canRedo = computed(() => future.value.length > 0);
 export function edit(field: string, change: (draft: Job) => void): void {
 	const before = job.value;
 	if (!before) return;
+	if (writer.value === "other") {
+		job.value = { ...before }; // draws the fields anew: what was typed into them here does not count
+		return;
+	}
 	const after = structuredClone(before);
 	change(after);
 	const now = Date.now();
@@ -57,16 +62,35 @@ function step(from: typeof past, to: typeof past): void {
 	});
 }
 
-/** Opens a job afresh: nothing to undo yet. */
-export function open(fresh: Job): void {
+/** Opens a job afresh: nothing to undo yet. One that comes from the disk says how it stands; another one is kept at once. */
+export function open(fresh: Job, standing: Standing | null = null): void {
 	sessionStorage.setItem(lastKey, fresh.id);
+	if (job.peek()?.id !== fresh.id) letGo(settled());
 	batch(() => {
 		past.value = [];
 		future.value = [];
 		plan.value = null;
-		show(fresh);
+		job.value = fresh;
+		noteOpened(fresh, standing);
+		hold(fresh.id, reread);
+		if (!standing) keep(fresh, false);
 	});
+	void replan(fresh);
 }
+
+/** Opens the job once more as it is on the disk: another tab has changed it. */
+async function reread(): Promise<void> {
+	const id = job.peek()?.id;
+	if (!id) return;
+	try {
+		const opened = await call("jobs.open", { id });
+		if (job.peek()?.id === id) open(opened.job, opened);
+	} catch (error) {
+		trouble.value = (error as Error).message;
+	}
+}
+
+onKeptElsewhere(() => job.peek()?.id, reread);
 
 const lastKey = "last job";
 
@@ -76,17 +100,18 @@ export function lastJob(): string {
 }
 
 export function close(): void {
+	letGo(settled());
 	batch(() => {
 		job.value = null;
 		plan.value = null;
-		keptAt.value = null;
+		noteOpened(null, null);
 	});
 }
 
 function show(next: Job): void {
 	job.value = next;
 	void replan(next);
-	void keep(next);
+	keep(next, true);
 }
 
 effect(() => {
@@ -105,14 +130,6 @@ async function replan(next: Job): Promise<void> {
 		trouble.value = (error as Error).message;
 	} finally {
 		planning.value = false;
-	}
-}
-
-async function keep(next: Job): Promise<void> {
-	try {
-		if (await callLatest("jobs.keep", { job: next })) keptAt.value = new Date();
-	} catch (error) {
-		trouble.value = (error as Error).message;
 	}
 }
 

@@ -1,6 +1,7 @@
 // The job step by step: one question at a time, for somebody who does this for the first time. It edits the same job as the bench.
 import { useEffect, useRef } from "preact/hooks";
 import type { Guide, GuideStep } from "../engine/contract";
+import { KeptLine } from "../parts/Kept";
 import { job, plan } from "../state/job";
 import { route, to } from "../state/route";
 import { study } from "../state/study";
@@ -76,6 +77,7 @@ function Where({ walk, at }: { walk: Guide; at: number }) {
 				<b>{chapterWord(step?.chapter ?? "")}</b>{" "}
 				{at < count && <span class="soft">{t("{n} of {count}", { n: at + 1, count })}</span>}
 			</span>
+			<KeptLine />
 			<a class="button" href={to("job", job.value?.id)}>
 				{t("See everything")}
 			</a>
