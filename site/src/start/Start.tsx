@@ -196,7 +196,7 @@ function Counted({ found }: { found: Found }) {
 	const saveAll = async () => {
 		try {
 			const { text } = await call("jobs.export", { ids: [] });
-			save(t("lowspot-all-{day}.json", { day: new Date().toISOString().slice(0, 10) }), text, "application/json");
+			save(`lowspot-all-${new Date().toISOString().slice(0, 10)}.json`, text, "application/json");
 			setTold(t("Jobs, sheets, rulebooks, prices and settings are in the file. “Open a job file” brings them back."));
 		} catch (error) {
 			setTold(said((error as Error).message));

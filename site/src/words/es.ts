@@ -12,6 +12,7 @@ import { bench } from "./es/page/bench";
 import { book } from "./es/page/book";
 import { counter } from "./es/page/counter";
 import { help } from "./es/page/help";
+import { kept } from "./es/page/kept";
 import { map } from "./es/page/map";
 import { pour } from "./es/page/pour";
 import { sheet } from "./es/page/sheet";
@@ -20,7 +21,18 @@ import { steps } from "./es/page/steps";
 import type { Table } from "./words";
 
 /** By what is given to t(). */
-export const page: Table = { ...start, ...bench, ...steps, ...counter, ...map, ...pour, ...book, ...sheet, ...help };
+export const page: Table = {
+	...start,
+	...bench,
+	...steps,
+	...counter,
+	...map,
+	...pour,
+	...book,
+	...sheet,
+	...help,
+	...kept,
+};
 
 /** By what the engine says; holes in braces are its values. A hole called {name} or one in quotes is what a person typed. */
 export const engine: Table = {};

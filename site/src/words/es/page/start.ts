@@ -19,7 +19,6 @@ export const start: Table = {
 	"Name of the job": "Nombre del trabajo",
 	"Name this job": "Póngale nombre a este trabajo",
 	"Parts of the job": "Partes del trabajo",
-	"kept on this device {time}": "guardado en este dispositivo {time}",
 	Undo: "Deshacer",
 	Redo: "Rehacer",
 	"Help: {title}": "Ayuda: {title}",
