@@ -21,6 +21,14 @@ export function amount(text: string, point: string, table: Record<string, string
 
 const unitWords = new Set(["per"]);
 
+/** A text of a table with the decimals of its amounts ("1.5 kg") written with another sign; what is no amount ("§10.1") stays. */
+export function withPoint(text: string, point: string): string {
+	return point === "." ? text : text.replace(inText, (_, whole: string, rest: string) => `${whole}${point}${rest}`);
+}
+
+const inText =
+	/(?<![\d.])(\d+)\.(\d+)(?= (?:mm|m|kg|L|t|kPa|MPa|psf|in|lb|°C|°F|%|m²|µm|MB|h|min|s|m\/s)(?![\p{L}]))/gu;
+
 function numberSays(part: string, point: string): string {
 	const [whole = "", decimals] = part.split(".");
 	const parted = whole.replace(/\d{5,}/, (digits) => digits.replace(/\B(?=(\d{3})+$)/g, narrow));

@@ -8,6 +8,13 @@
 //   straightedge regla recta · flatness planitud · perimeter strip tira perimetral · keep-out zona excluida · drain desagüe · flange brida
 //   job trabajo · room habitación · rulebook reglamento · figure cifra · check comprobación · finding hallazgo · take-off lista de materiales
 //   run sheet hoja de ruta · field sheet hoja de campo · quote cotización · crew cuadrilla
+import { errors } from "./es/engine/errors";
+import { names } from "./es/engine/names";
+import { rules } from "./es/engine/rules";
+import { sentences } from "./es/engine/sentences";
+import { sources } from "./es/engine/sources";
+import { terms } from "./es/engine/terms";
+import { vocabulary } from "./es/engine/vocabulary";
 import { bench } from "./es/page/bench";
 import { book } from "./es/page/book";
 import { counter } from "./es/page/counter";
@@ -35,4 +42,4 @@ export const page: Table = {
 };
 
 /** By what the engine says; holes in braces are its values. A hole called {name} or one in quotes is what a person typed. */
-export const engine: Table = {};
+export const engine: Table = { ...terms, ...names, ...rules, ...sources, ...vocabulary, ...sentences, ...errors };

@@ -1,6 +1,6 @@
 // What the engine says, in another language. The engine writes English sentences, many with values in them ("The pour is 6 mm at its
 // thinnest."); a table gives each sentence once, with holes where the values stand ("The pour is {depth.least} at its thinnest.").
-import { amount } from "./amount";
+import { amount, withPoint } from "./amount";
 
 /** Says an English text of the engine's in another language; point is the sign that parts off the decimals. */
 export type Sayer = (text: string, point: string) => string;
@@ -17,12 +17,13 @@ export function sayer(table: Record<string, string>): Sayer {
 	const kept = new Map<string, string>();
 
 	const whole = (text: string, point: string): string | undefined => {
-		const known = Object.hasOwn(table, text) ? table[text] : amount(text, point, table);
-		if (known !== undefined) return known;
+		if (Object.hasOwn(table, text)) return withPoint(table[text] ?? "", point);
+		const measured = amount(text, point, table);
+		if (measured !== undefined) return measured;
 		for (const begins of [firstWord(text), ""]) {
 			for (const pattern of patterns.get(begins) ?? []) {
 				const found = pattern.shape.exec(text);
-				if (found) return filled(pattern, found.slice(1), (value) => say(value, point));
+				if (found) return filled(pattern, found.slice(1), point, (value) => say(value, point));
 			}
 		}
 		return undefined;
@@ -36,6 +37,18 @@ export function sayer(table: Record<string, string>): Sayer {
 		return says.every((one) => one !== undefined) ? says.join(between) : undefined;
 	};
 
+	/** A value behind what it is: "Powder in one bag: 25 kg.". What stands before may be a name that a person gave. */
+	const labelled = (text: string, point: string): string | undefined => {
+		const at = text.lastIndexOf(": ");
+		if (at < 0) return undefined;
+		const [label, value] = [text.slice(0, at), text.slice(at + 2)];
+		const stop = value.endsWith(".") ? "." : "";
+		const says = whole(value, point) ?? whole(value.slice(0, value.length - stop.length), point)?.concat(stop);
+		if (says === undefined) return undefined;
+		const named = whole(label, point) ?? whole(`${label}.`, point)?.slice(0, -1) ?? labelled(label, point) ?? label;
+		return `${named}: ${says}`;
+	};
+
 	const say = (text: string, point: string): string => {
 		const key = `${point}${text}`;
 		const before = kept.get(key);
@@ -43,6 +56,7 @@ export function sayer(table: Record<string, string>): Sayer {
 		const says =
 			whole(text, point) ??
 			pieces(text, point, /(?<=[.!?]) /, " ") ??
+			labelled(text, point) ??
 			pieces(text, point, /, /, ", ") ??
 			pieces(text, point, /; /, "; ") ??
 			text;
@@ -82,12 +96,12 @@ function escaped(text: string): string {
 	return text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 }
 
-function filled(pattern: Pattern, values: string[], say: (value: string) => string): string {
+function filled(pattern: Pattern, values: string[], point: string, say: (value: string) => string): string {
 	const { holes, typed } = pattern;
-	return pattern.says.replace(hole, (whole, name: string) => {
+	return withPoint(pattern.says, point).replace(hole, (whole, name: string) => {
 		const at = holes.indexOf(name);
 		const value = values[at];
 		if (value === undefined) return whole;
-		return typed[at] ? value : say(value);
+		return typed[at] || value.startsWith("“") ? value : say(value);
 	});
 }
