@@ -27,7 +27,7 @@ func workFor(job *Job, book *Rulebook, rule string) *work {
 	}
 	p := newPourWork(job, book)
 	for _, room := range p.rooms {
-		p.roomPour(room)
+		p.roomPours(room)
 	}
 	return p.work
 }

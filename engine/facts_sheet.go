@@ -56,5 +56,6 @@ var patchWords = []Word{
 	stated("barrier", "barrier.limit", of(q.Number), percents, "Greatest humidity in the slab that the barrier holds back.", "95 %"),
 	stated("barrier", "barrier.coverage", of(q.Coverage), coverages, "Area that one measure covers, one coat.", "3 m²/L"),
 	stated("barrier", "barrier.coats", of(q.Number), counts, "Coats of the barrier.", "2"),
+	stated("barrier", "barrier.dry", of(q.Time), hours, "How long a coat cures before what goes over it.", "12 h"),
 	stated("barrier", "barrier.pack", of(q.Volume), liquids, "What one tin holds.", "5 L"),
 }

@@ -50,6 +50,7 @@ type Room struct {
 	Readings     Readings      `json:"readings"`
 	Rough        *Rough        `json:"rough,omitempty"` // what is said of a floor that nobody has read yet
 	Plane        PlaneChoice   `json:"plane"`
+	InBays       bool          `json:"inBays,omitempty"` // dammed off into bays where the crew can't keep the wet edge in one pour
 	Answers      Answers       `json:"answers"`
 }
 

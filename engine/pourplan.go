@@ -16,31 +16,12 @@ func MakePour(job *Job, book *Rulebook) *PourDay {
 	p := newPourWork(job, book)
 	day := &PourDay{Units: string(p.units), Rooms: []RoomPour{}, Mix: p.mixPlan(), Setting: p.settingPlan()}
 	for _, room := range p.rooms {
-		day.Rooms = append(day.Rooms, p.roomPour(room))
+		day.Rooms = append(day.Rooms, p.roomPours(room)...)
 	}
 	day.Sheet = p.runSheet()
 	day.Findings = p.pourFindings()
 	day.Problems = some(p.problems)
 	return day
-}
-
-// MakeBays plans one room in bays: where the crew there is can't keep the wet edge in one pour, it is dammed off at the shortest lines.
-func MakeBays(job *Job, book *Rulebook, id string) PourBays {
-	p := newPourWork(job, book)
-	for _, room := range p.rooms {
-		if room.room == nil || room.room.ID != id {
-			continue
-		}
-		if why := p.cannotPour(room); why != "" {
-			return PourBays{Bays: []BayPlan{}, Why: why}
-		}
-		bays, err := pour.Bays(p.pourRoom(room), p.demand)
-		if err != nil {
-			return PourBays{Bays: []BayPlan{}, Why: p.refusal(err).Message + " " + p.refusal(err).Remedy}
-		}
-		return PourBays{Bays: p.bayPlans(bays)}
-	}
-	return PourBays{Bays: []BayPlan{}, Why: "There is no such room any more."}
 }
 
 // pourWork is a pour in the making.
@@ -52,14 +33,14 @@ type pourWork struct {
 	ready   bool     // every figure of the pour is known
 }
 
-// poured is one room's pour worked out.
+// poured is one pour worked out.
 type poured struct {
-	room     *roomWork
-	batches  []pour.Batch
-	sequence pour.Sequence
-	loads    []pour.Load
-	clock    pour.Timeline
-	timed    bool
+	part
+	room  *roomWork
+	loads []pour.Load
+	fault error // why it can't be shared out
+	clock pour.Timeline
+	timed bool
 }
 
 func newPourWork(job *Job, book *Rulebook) *pourWork {
@@ -74,7 +55,9 @@ func (p *pourWork) cannotPour(r *roomWork) string {
 	switch {
 	case r.site == nil:
 		return "Give this room its size first."
-	case !r.hasPour:
+	case r.rough != nil && p.ready:
+		return ""
+	case !r.hasPour && r.rough == nil:
 		return "Enter readings first: without heights there is nothing to share out into batches."
 	case !(r.volume > 1e-9):
 		return "Nothing is poured here: the deck lies at or above the finish plane everywhere."
@@ -105,48 +88,88 @@ func (p *pourWork) pourRoom(r *roomWork) pour.Room {
 	return room
 }
 
-func (p *pourWork) roomPour(r *roomWork) RoomPour {
-	plan := RoomPour{ID: r.plan.ID, Name: r.plan.Name, Exits: []floor.Point{}, Batches: []BatchPlan{}}
-	if plan.Why = p.cannotPour(r); plan.Why != "" {
+// roomPours are a room's pours in order. One that can't be planned says why.
+func (p *pourWork) roomPours(r *roomWork) []RoomPour {
+	if why := p.cannotPour(r); why != "" {
+		return []RoomPour{{ID: r.plan.ID, Name: r.plan.Name, Lift: 1, Lifts: 1, Bay: 1, Bays: 1, Exits: []floor.Point{}, Dams: []pour.Dam{}, Batches: []BatchPlan{}, Outline: r.plan.Outline, Why: why}}
+	}
+	list := []RoomPour{}
+	for _, work := range p.pours(r) {
+		list = append(list, p.roomPour(work))
+	}
+	p.factPours(r)
+	return list
+}
+
+// pours are a room's pours shared out into batches and laid over the floor.
+func (p *pourWork) pours(r *roomWork) []poured {
+	if r.rough != nil {
+		work, err := p.roughPart(r)
+		work.fault = err
+		return []poured{work}
+	}
+	list := []poured{}
+	for _, one := range p.parts(r) {
+		work := poured{part: one, room: r}
+		work.fault = p.order(&work)
+		list = append(list, work)
+	}
+	return list
+}
+
+func (p *pourWork) roomPour(work poured) RoomPour {
+	r := work.room
+	plan := RoomPour{
+		ID: r.plan.ID, Name: r.plan.Name, Part: work.id(), Lift: work.lift, Lifts: work.lifts, Bay: work.bay, Bays: work.bays, Rough: r.rough != nil, Note: work.note,
+		Outline: r.plan.Outline, Exits: some(work.part.room.Exits), Dams: some(work.dams), Batches: []BatchPlan{},
+	}
+	if work.bays > 1 {
+		plan.Outline = work.part.room.Outline
+		plan.Outline.Holes = some(plan.Outline.Holes)
+	}
+	if plan.Rough {
+		plan.Note = p.roughSays(r)
+	}
+	if work.fault != nil {
+		plan.Why = p.failPour(work.fault)
 		return plan
 	}
-	room := p.pourRoom(r)
-	plan.Exits = room.Exits
-	work, err := p.order(r, room)
-	if err != nil {
-		plan.Why = p.failPour(r, err)
-		return plan
-	}
-	plan.Batches = p.batchPlans(work.batches, work.sequence.Patches)
+	plan.Batches = p.batchPlans(work)
 	for _, b := range work.batches {
 		plan.Bags += b.Bags
 	}
-	for _, patch := range work.sequence.Patches {
-		if patch.Distance > plan.Walk.SI {
-			plan.Walk.SI = patch.Distance
-		}
+	for _, load := range work.loads {
+		plan.Walk.SI = max(plan.Walk.SI, load.Distance)
 	}
 	plan.Walk = p.length(plan.Walk.SI)
 	if err := p.time(&work, &plan); err != nil {
-		plan.Why = p.failPour(r, err)
+		plan.Why = p.failPour(err)
 	}
 	p.poured = append(p.poured, work)
-	p.factPour(r, work)
 	return plan
 }
 
 // order shares the pour out into batches and lays them over the floor.
-func (p *pourWork) order(r *roomWork, room pour.Room) (poured, error) {
-	work := poured{room: r}
+func (p *pourWork) order(work *poured) error {
+	if work.part.batches == nil {
+		var err error
+		if work.batches, err = pour.Batches(work.part.room.Volume(), p.mixWith(work.share), p.demand.Bucket, p.demand.Step); err != nil {
+			return err
+		}
+		if work.sequence, err = pour.Order(work.part.room, pour.Volumes(work.batches), p.demand.Strip); err != nil {
+			return err
+		}
+	}
 	var err error
-	if work.batches, err = pour.Batches(r.volume, p.demand.Mix, p.demand.Bucket, p.demand.Step); err != nil {
-		return work, err
-	}
-	if work.sequence, err = pour.Order(room, pour.Volumes(work.batches), p.demand.Strip); err != nil {
-		return work, err
-	}
 	work.loads, err = pour.Loads(work.batches, work.sequence)
-	return work, err
+	return err
+}
+
+// pace is the crew's, from where a part is mixed.
+func (p *pourWork) pace(work *poured) pour.Pace {
+	pace := p.demand.Pace
+	pace.Station = work.station
+	return pace
 }
 
 // mostCrew is the largest crew that the fewest hands are looked for in.
@@ -154,7 +177,7 @@ var mostCrew = pour.Crew{People: 6, Mixers: 3, Buckets: 8}
 
 // time works out the clock for the crew there is, and the smallest crew that keeps the limits.
 func (p *pourWork) time(work *poured, plan *RoomPour) error {
-	own, err := pour.Clock(work.loads, p.demand.Most, p.demand.Pace)
+	own, err := pour.Clock(work.loads, p.demand.Most, p.pace(work))
 	if err != nil {
 		return err
 	}
@@ -163,7 +186,7 @@ func (p *pourWork) time(work *poured, plan *RoomPour) error {
 	plan.Clock = &clock
 	most := mostCrew
 	most.Barrows = p.demand.Most.Barrows
-	fewest, err := pour.FewestHands(work.loads, most, p.demand.Pace)
+	fewest, err := pour.FewestHands(work.loads, most, p.pace(work))
 	if err != nil {
 		return err
 	}
@@ -196,15 +219,22 @@ func counted(n int, one, many string) string {
 	return strconv.Itoa(n) + " " + many
 }
 
-func (p *pourWork) batchPlans(batches []pour.Batch, patches []pour.Patch) []BatchPlan {
-	plans := make([]BatchPlan, len(batches))
-	for i, b := range batches {
-		patch := patches[i]
-		plans[i] = BatchPlan{
+func (p *pourWork) batchPlans(work poured) []BatchPlan {
+	plans := make([]BatchPlan, len(work.batches))
+	for i, b := range work.batches {
+		plan := BatchPlan{
 			Number: b.Number, Bags: b.Bags, Powder: p.of(b.Powder, quantity.Mass), Water: p.measured(b.Water.Volume), Least: p.measured(b.Water.Low), Most: p.measured(b.Water.High),
 			Marks: b.Water.Marks, Mark: p.measured(p.demand.Step), Note: b.Water.Note, Volume: p.of(b.Volume, quantity.Volume), Left: p.of(b.Left, quantity.Volume),
-			Area: p.of(patch.Area, quantity.Area), Distance: p.length(patch.Distance), Polygons: patch.Polygons, Label: patch.Label, Exit: patch.Exit,
+			Distance: p.length(work.loads[i].Distance), Polygons: []floor.Ring{},
 		}
+		if work.share > 0 {
+			plan.Aggregate = p.pointer(work.share*b.Powder, quantity.Mass)
+		}
+		if i < len(work.sequence.Patches) {
+			patch := work.sequence.Patches[i]
+			plan.Area, plan.Polygons, plan.Label, plan.Exit = p.of(patch.Area, quantity.Area), patch.Polygons, patch.Label, patch.Exit
+		}
+		plans[i] = plan
 	}
 	return plans
 }
@@ -217,25 +247,8 @@ func (p *pourWork) measured(volume float64) Amount {
 	return Amount{volume, quantity.WriteIn(volume, "L")}
 }
 
-func (p *pourWork) bayPlans(bays []pour.Bay) []BayPlan {
-	plans := make([]BayPlan, len(bays))
-	for i, b := range bays {
-		plans[i] = BayPlan{Outline: b.Room.Outline, Dams: some(b.Dams), Area: p.of(b.Area, quantity.Area), Batches: p.batchPlans(b.Batches, b.Sequence.Patches), Clock: p.clockPlan(b.Timeline)}
-		plans[i].Outline.Holes = some(plans[i].Outline.Holes)
-		for _, batch := range b.Batches {
-			plans[i].Bags += batch.Bags
-		}
-		dammed := 0.0
-		for _, dam := range b.Dams {
-			dammed += dam.Length
-		}
-		plans[i].Dammed = p.length(dammed)
-	}
-	return plans
-}
-
 // failPour reports why a room's pour could not be worked out, and gives it in words.
-func (p *pourWork) failPour(r *roomWork, err error) string {
+func (p *pourWork) failPour(err error) string {
 	problem := p.refusal(err)
 	p.fail(problem)
 	return problem.Message + " " + problem.Remedy

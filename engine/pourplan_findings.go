@@ -6,15 +6,25 @@ import (
 	"lowspot/rules"
 )
 
-// factPour gives the checks what the clock knows of a room.
-func (p *pourWork) factPour(r *roomWork, work poured) {
-	worksOut(r.facts, "pour.batches", number(float64(len(work.batches))))
-	if !work.timed {
+// factPours gives the checks what the clock knows of a room's pours: the worst of them, and all of them together.
+func (p *pourWork) factPours(r *roomWork) {
+	batches, wait, oldest, lasts, timed := 0, 0.0, 0.0, 0.0, false
+	for _, work := range p.poured {
+		if work.room != r {
+			continue
+		}
+		batches += len(work.batches)
+		if work.timed {
+			wait, oldest, lasts, timed = max(wait, work.clock.LongestWait), max(oldest, work.clock.OldestFlow), lasts+work.clock.Finish, true
+		}
+	}
+	worksOut(r.facts, "pour.batches", number(float64(batches)))
+	if !timed {
 		return
 	}
-	worksOut(r.facts, "pour.longest_wait", number(work.clock.LongestWait))
-	worksOut(r.facts, "pour.oldest_batch", number(work.clock.OldestFlow))
-	worksOut(r.facts, "pour.lasts", number(work.clock.Finish))
+	worksOut(r.facts, "pour.longest_wait", number(wait))
+	worksOut(r.facts, "pour.oldest_batch", number(oldest))
+	worksOut(r.facts, "pour.lasts", number(lasts))
 	worksOut(r.facts, "pour.wet_edge", number(p.setting.wetEdge))
 	worksOut(r.facts, "pour.flow_time", number(p.setting.flow))
 }

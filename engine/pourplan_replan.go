@@ -8,10 +8,10 @@ import (
 	"lowspot/engine/pour"
 )
 
-// ReplanPour works out the rest of a pour under way from the job's record and the moment (RFC 3339), with the crew that the job names.
-func ReplanPour(job *Job, book *Rulebook, room string, now string) (*PourRest, error) {
+// ReplanPour works out the rest of a room's pour under way, or of one part of it, from the job's record and the moment (RFC 3339), with the crew that the job names.
+func ReplanPour(job *Job, book *Rulebook, room, part, now string) (*PourRest, error) {
 	p := newPourWork(job, book)
-	record := job.recordOf(room)
+	record := job.recordOf(room, part)
 	if record == nil {
 		return nil, Problem{Code: "missing", Field: "record", Message: "This pour has not begun.", Remedy: "Tap start when the first water is measured."}
 	}
@@ -34,17 +34,20 @@ func ReplanPour(job *Job, book *Rulebook, room string, now string) (*PourRest, e
 		if why := p.cannotPour(r); why != "" {
 			return nil, Problem{Code: "pour", Field: "rooms", Message: why, Remedy: "Undo the last change of the job."}
 		}
-		return p.rest(r, taps, at.Sub(began).Seconds())
+		for _, work := range p.pours(r) {
+			if work.id() == part {
+				return p.rest(work, taps, at.Sub(began).Seconds())
+			}
+		}
 	}
-	return nil, Problem{Code: "missing", Field: "rooms", Given: room, Message: "There is no such room any more.", Remedy: "Undo the last change of the job."}
+	return nil, Problem{Code: "missing", Field: "rooms", Given: room + " " + part, Message: "There is no such pour any more.", Remedy: "Undo the last change of the job."}
 }
 
-func (p *pourWork) rest(r *roomWork, taps []pour.Actual, now float64) (*PourRest, error) {
-	work, err := p.order(r, p.pourRoom(r))
-	if err != nil {
-		return nil, p.refusal(err)
+func (p *pourWork) rest(work poured, taps []pour.Actual, now float64) (*PourRest, error) {
+	if work.fault != nil {
+		return nil, p.refusal(work.fault)
 	}
-	timeline, err := pour.Replan(work.loads, p.demand.Most, p.demand.Pace, taps, now)
+	timeline, err := pour.Replan(work.loads, p.demand.Most, p.pace(&work), taps, now)
 	if err != nil {
 		return nil, p.refusal(err)
 	}
@@ -110,10 +113,10 @@ func (p *pourWork) openEdges(load pour.Load, happened []pour.Actual) []OpenEdge 
 	return edges
 }
 
-// recordOf is the record of a room's pour, nil before it began.
-func (j *Job) recordOf(room string) *PourRecord {
+// recordOf is the record of a room's pour or of one part of it, nil before it began.
+func (j *Job) recordOf(room, part string) *PourRecord {
 	for i := range j.Record {
-		if j.Record[i].Room == room {
+		if j.Record[i].Room == room && j.Record[i].Part == part {
 			return &j.Record[i]
 		}
 	}

@@ -21,7 +21,7 @@ func TestALateBatchMovesTheRestAndNothingIsPlannedInThePast(t *testing.T) {
 		BatchRecord{Batch: 1, Started: "2026-05-05T10:00:00Z", Poured: "2026-05-05T10:14:00Z"}, // ten minutes late
 		BatchRecord{Batch: 2, Started: "2026-05-05T10:05:00Z"},
 	)
-	rest, err := ReplanPour(job, book, "room-1", "2026-05-05T10:15:00.000Z")
+	rest, err := ReplanPour(job, book, "room-1", "", "2026-05-05T10:15:00.000Z")
 	require.NoError(t, err)
 	assert.Equal(t, 900.0, rest.Now)
 	assert.Greater(t, rest.Clock.Timeline.Finish, planned)
@@ -42,7 +42,7 @@ func TestALateBatchMovesTheRestAndNothingIsPlannedInThePast(t *testing.T) {
 
 func TestASkippedBatchIsLeftOutAndItsEdgesNoLongerCount(t *testing.T) {
 	job := begun(BatchRecord{Batch: 1, Started: "2026-05-05T10:00:00Z", Poured: "2026-05-05T10:06:00Z", Done: "2026-05-05T10:07:00Z"}, BatchRecord{Batch: 2, Skipped: true})
-	rest, err := ReplanPour(job, ShippedRulebook(), "room-1", "2026-05-05T10:08:00Z")
+	rest, err := ReplanPour(job, ShippedRulebook(), "room-1", "", "2026-05-05T10:08:00Z")
 	require.NoError(t, err)
 	assert.Equal(t, BatchSkipped, rest.Batches[1].State)
 	for _, edge := range rest.Edges {
@@ -55,15 +55,15 @@ func TestASkippedBatchIsLeftOutAndItsEdgesNoLongerCount(t *testing.T) {
 
 func TestARecordThatMakesNoSenseIsRefusedInWords(t *testing.T) {
 	book := ShippedRulebook()
-	_, err := ReplanPour(DemoJob("demo"), book, "room-1", "2026-05-05T10:00:00Z")
+	_, err := ReplanPour(DemoJob("demo"), book, "room-1", "", "2026-05-05T10:00:00Z")
 	require.ErrorContains(t, err, "has not begun")
-	_, err = ReplanPour(begun(BatchRecord{Batch: 99}), book, "room-1", "2026-05-05T10:00:00Z")
+	_, err = ReplanPour(begun(BatchRecord{Batch: 99}), book, "room-1", "", "2026-05-05T10:00:00Z")
 	require.ErrorContains(t, err, "batches 1 to")
-	_, err = ReplanPour(begun(BatchRecord{Batch: 1, Started: "noon"}), book, "room-1", "2026-05-05T10:00:00Z")
+	_, err = ReplanPour(begun(BatchRecord{Batch: 1, Started: "noon"}), book, "room-1", "", "2026-05-05T10:00:00Z")
 	require.ErrorContains(t, err, "can't be read")
-	_, err = ReplanPour(begun(BatchRecord{Batch: 1, Poured: "2026-05-05T10:10:00Z"}), book, "room-1", "2026-05-05T10:01:00Z")
+	_, err = ReplanPour(begun(BatchRecord{Batch: 1, Poured: "2026-05-05T10:10:00Z"}), book, "room-1", "", "2026-05-05T10:01:00Z")
 	require.ErrorContains(t, err, "not after now")
-	_, err = ReplanPour(begun(), book, "kitchen", "2026-05-05T10:01:00Z")
+	_, err = ReplanPour(begun(), book, "kitchen", "", "2026-05-05T10:01:00Z")
 	require.Error(t, err)
 }
 

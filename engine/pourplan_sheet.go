@@ -67,7 +67,8 @@ func (p *pourWork) steps() []pour.Step {
 		p.step("test", "Walk, tap and measure: moisture, soundness, drops for absorbency; screw down what moves", "test_work", []string{"strip"}, p.cautionsAt(people.StepFix)...),
 		hold(p.step("patch", "Fill holes, joints and gaps with patch", "patch_work", []string{"test"}, p.cautionsAt(people.StepPatch)...), "Patch cures", p.figure("patch_cure"), 0),
 	}
-	steps, primed := p.priming(steps)
+	steps, sealed := p.barrier(steps)
+	steps, primed := p.priming(steps, sealed)
 	steps = append(steps,
 		p.step("edge", "Set the strip along every wall, post and pipe", "edge_work", []string{primed}, p.cautionsAt(people.StepClose)...),
 		p.step("indicators", "Set the height indicators and check them against the line", "indicator_work", []string{"edge"}),
@@ -79,59 +80,141 @@ func (p *pourWork) steps() []pour.Step {
 		before = append(before, "heating-off")
 	}
 	steps = append(steps, p.step("ready", "Put bags, water, mixers and tools ready; agree the way out; flow-ring test with the first batch", "ready_work", before, p.cautionsAt(people.StepCarry, people.StepMix)...))
-	return append(steps, p.pourSteps(append([]string{"ready"}, primed))...)
+	return append(steps, p.pourSteps("ready", primed)...)
 }
 
-// priming adds a step for each coat; every coat dries before the next, and the pour must meet the last one's window.
-func (p *pourWork) priming(steps []pour.Step) ([]pour.Step, string) {
+// barrier adds a step for each coat of the moisture barrier, where a deck gets one; every coat cures before what follows.
+func (p *pourWork) barrier(steps []pour.Step) ([]pour.Step, string) {
 	after := "patch"
-	coats := p.coats()
+	asked := p.anyDeck(func(deck *deckWork) bool {
+		result := p.book.Compiled.Figure("barrier_asked", deck.facts)
+		return result.State == rules.Known && result.Value.Truth
+	})
+	if !asked {
+		return steps, after
+	}
+	coats := max(1, min(p.whole("barrier_coats"), mostCoats))
 	for i := 1; i <= coats; i++ {
-		id, title, latest := "prime", "Prime", p.figure("primer_dry_most")
-		if coats > 1 {
-			id, title = "prime-"+strconv.Itoa(i), "Prime, coat "+strconv.Itoa(i)+" of "+strconv.Itoa(coats)
+		id := "barrier-" + strconv.Itoa(i)
+		step := p.step(id, "Moisture barrier, coat "+strconv.Itoa(i)+" of "+strconv.Itoa(coats), "barrier_work", []string{after}, p.cautionsAt(people.StepPrime)...)
+		steps, after = append(steps, hold(step, "Moisture barrier cures", p.figure("barrier_dry"), 0)), id
+	}
+	return steps, after
+}
+
+func (p *pourWork) anyDeck(is func(*deckWork) bool) bool {
+	for _, room := range p.rooms {
+		for i := range room.decks {
+			if is(&room.decks[i]) {
+				return true
+			}
 		}
-		steps = append(steps, hold(p.step(id, title, "prime_work", []string{after}, p.cautionsAt(people.StepPrime)...), "Primer dries", p.figure("primer_dry_least"), latest))
+	}
+	return false
+}
+
+// mostCoats is more than any tin asks for.
+const mostCoats = 5
+
+// priming adds a step for each coat; every coat dries before the next, and the pour must meet the last one's window. A deck that takes fewer coats than
+// another gets its own with the last ones, so that the window counts for all of them from one step.
+func (p *pourWork) priming(steps []pour.Step, after string) ([]pour.Step, string) {
+	dries := p.coatsDry()
+	for i, dry := range dries {
+		id, title := "prime", "Prime"
+		if len(dries) > 1 {
+			id, title = "prime-"+strconv.Itoa(i+1), "Prime, coat "+strconv.Itoa(i+1)+" of "+strconv.Itoa(len(dries))
+			if i < len(dries)-1 {
+				title += ": the decks that take so many"
+			}
+		}
+		steps = append(steps, hold(p.step(id, title, "prime_work", []string{after}, p.cautionsAt(people.StepPrime)...), "Primer dries", dry, p.figure("primer_dry_most")))
 		after = id
 	}
 	return steps, after
 }
 
-// coats is the most that any deck of the job asks for; one where nobody can say yet.
-func (p *pourWork) coats() int {
-	most := 1.0
-	for _, room := range p.rooms {
-		for _, deck := range room.decks {
-			if coats, result := p.book.quantity("primer_coats", deck.facts); result.State == rules.Known && coats > most && coats <= 5 {
-				most = coats
-			}
+// coatsDry is how long each coat of primer dries, the first one first: as long as on the slowest deck that gets it. Where no deck tells, it is one coat
+// and the tin's least.
+func (p *pourWork) coatsDry() []float64 {
+	var last []float64 // counted back from the last coat
+	p.anyDeck(func(deck *deckWork) bool {
+		coats, counted := p.book.quantity("primer_coats", deck.facts)
+		dry, known := p.book.quantity("primer_dry_here", deck.facts)
+		if counted.State != rules.Known || known.State != rules.Known || !(coats >= 1) {
+			return false
 		}
+		for i := 0; i < int(coats) && i < mostCoats; i++ {
+			if i == len(last) {
+				last = append(last, 0)
+			}
+			last[i] = max(last[i], dry/coats)
+		}
+		return false
+	})
+	if len(last) == 0 {
+		return []float64{p.figure("primer_dry_least")}
 	}
-	return int(most)
+	slices.Reverse(last)
+	return last
 }
 
-// pourSteps are the pours, room by room, and what waits for them.
-func (p *pourWork) pourSteps(after []string) []pour.Step {
-	steps, poured := []pour.Step{}, []string{}
-	for i, one := range p.poured {
-		id, title := "pour", "Pour"
+// pourSteps are the pours in order, and what waits for them.
+func (p *pourWork) pourSteps(ready, primed string) []pour.Step {
+	steps, poured, deck := []pour.Step{}, []string{}, primed // the primer on the deck itself
+	after := []string{ready, primed}
+	for i, work := range p.poured {
+		n := strconv.Itoa(i + 1)
+		id := "pour"
 		if len(p.poured) > 1 {
-			id = "pour-" + strconv.Itoa(i+1)
+			id += "-" + n
 		}
-		if name := one.room.room.Name; name != "" {
-			title += ": " + name
+		if work.bay > 1 {
+			step := p.step("bay-"+n, "Take out the dam, prime the cut edge, set the next dam, put bags and water ready", "ready_work", after, p.cautionsAt(people.StepClose)...)
+			steps, after = append(steps, step), append([]string{step.ID}, after...)
 		}
-		steps = append(steps, pour.Step{ID: id, Title: title, Who: everyone, Work: one.clock.Finish, After: after, Cautions: append(p.cautionsAt(people.StepMix, people.StepPour, people.StepClean), cautionDraught)})
-		after, poured = []string{id}, append(poured, id)
+		step := p.pourStep(id, work, after)
+		follows := i+1 < len(p.poured) && p.poured[i+1].room == work.room
+		switch {
+		case follows && p.poured[i+1].lift > work.lift:
+			steps = append(steps, hold(step, "The lift sets: nobody on it", p.setting.walk, 0))
+			over := p.step("prime-over-"+n, "Prime over the lift", "prime_work", []string{id}, p.cautionsAt(people.StepPrime)...)
+			steps = append(steps, hold(over, "Primer dries", p.figure("primer_dry_least"), p.figure("primer_dry_most")))
+			primed = over.ID
+			after = []string{primed}
+		case follows:
+			steps = append(steps, hold(step, "The bay sets: nobody on it", p.setting.walk, 0))
+			after = []string{id, primed}
+		default:
+			steps, poured = append(steps, step), append(poured, id)
+			primed, after = deck, []string{id, deck}
+		}
 	}
-	steps = append(steps,
+	return append(steps, p.laterSteps(poured)...)
+}
+
+func (p *pourWork) pourStep(id string, work poured, after []string) pour.Step {
+	title := "Pour"
+	if name := work.room.room.Name; name != "" {
+		title += ": " + name
+	}
+	if part := work.id(); part != "" {
+		title += ", " + part
+	}
+	cautions := append(p.cautionsAt(people.StepMix, people.StepPour, people.StepClean), cautionDraught)
+	return pour.Step{ID: id, Title: title, Who: everyone, Hands: pour.HandsOf(work.clock), Work: work.clock.Finish, After: after, Cautions: cautions}
+}
+
+// laterSteps wait for the last pour of every room.
+func (p *pourWork) laterSteps(poured []string) []pour.Step {
+	steps := []pour.Step{
 		waiting("off-it", "Nobody on it, no draught, no sun", poured, p.setting.walk),
 		p.step("walk", "Walk it, take out the dams, check it with a straightedge", "indicator_work", []string{"off-it"}),
 		waiting("no-tile", "No tile yet", poured, p.setting.tile),
-		pour.Step{ID: "tile", Title: "Tile may be laid", After: []string{"no-tile", "walk"}, Cautions: []string{cautionMoisture}},
+		{ID: "tile", Title: "Tile may be laid", After: []string{"no-tile", "walk"}, Cautions: []string{cautionMoisture}},
 		waiting("no-cover", "No tight cover yet", poured, p.setting.cover),
-		pour.Step{ID: "cover", Title: "What lets no moisture out may be laid", After: []string{"no-cover", "walk"}, Cautions: []string{cautionMoisture}},
-	)
+		{ID: "cover", Title: "What lets no moisture out may be laid", After: []string{"no-cover", "walk"}, Cautions: []string{cautionMoisture}},
+	}
 	if p.heated() {
 		steps = append(steps, waiting("heating", "Floor heating stays off", poured, p.setting.heated),
 			pour.Step{ID: "heating-on", Title: "Switch the floor heating on, a few degrees a day", After: []string{"heating"}})

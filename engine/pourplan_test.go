@@ -3,8 +3,10 @@ package engine
 import (
 	"encoding/json"
 	"math"
+	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -163,17 +165,145 @@ func TestOnePersonWithOneBucketLosesTheWetEdgeAndBaysOrHandsAreOffered(t *testin
 	fewest := day.Rooms[0].Fewest
 	require.True(t, fewest.Timeline.Kept)
 	assert.GreaterOrEqual(t, fewest.Timeline.Crew.Buckets, 2)
-	bays := MakeBays(job, ShippedRulebook(), "room-1")
-	require.Empty(t, bays.Why)
-	require.Greater(t, len(bays.Bays), 1)
-	dams, area := 0, 0.0
-	for _, bay := range bays.Bays {
+	assert.Len(t, day.Rooms, 1, "nobody asked for bays yet")
+	job.Rooms[0].InBays = true
+	bays := MakePour(job, ShippedRulebook()).Rooms
+	require.Greater(t, len(bays), 1)
+	dams, volume := 0, 0.0
+	for i, bay := range bays {
+		require.Empty(t, bay.Why)
 		assert.True(t, bay.Clock.Timeline.Kept)
+		assert.Equal(t, i+1, bay.Bay)
+		assert.Equal(t, "bay "+strconv.Itoa(i+1), bay.Part)
 		dams += len(bay.Dams)
-		area += bay.Area.SI
+		for _, batch := range bay.Batches {
+			volume += batch.Volume.SI
+		}
 	}
 	assert.Positive(t, dams)
-	assert.InEpsilon(t, MakePlan(job, ShippedRulebook()).Rooms[0].Area.SI, area, 1e-6, "the bays are the floor")
+	assert.InEpsilon(t, MakePlan(job, ShippedRulebook()).Rooms[0].Pour.Volume.SI, volume, 1e-6, "the bays are the floor")
+}
+
+// deep is a floor of 73 mm at its deepest, which a sheet with lifts of 30 mm takes in three.
+func deep() *Job {
+	job := square(70)
+	job.Sheets["leveller"].Values["sheet.greatest_lift_filled"] = "30 mm"
+	job.Rooms[0].Doors = []Door{{ID: "hall", Name: "Hall", Wall: 0, At: "1 m", Width: "1 m", Exit: true, Answers: Answers{}}}
+	return job
+}
+
+func TestADeepFloorIsPouredLiftByLift(t *testing.T) {
+	job := deep()
+	day := MakePour(job, book)
+	require.Len(t, day.Rooms, 3)
+	study := studyOf(t, job).Lifts[0]
+	bags := 0
+	for i, lift := range day.Rooms {
+		require.Empty(t, lift.Why)
+		require.NotNil(t, lift.Clock)
+		assert.Equal(t, "lift "+strconv.Itoa(i+1), lift.Part)
+		volume := 0.0
+		for _, batch := range lift.Batches {
+			volume += batch.Volume.SI
+		}
+		assert.InEpsilon(t, study.Lifts[i].Volume.SI, volume, 1e-6, "the batches of a lift fill it")
+		bags += lift.Bags
+	}
+	assert.InDelta(t, MakePlan(job, book).Totals.BagsExact, float64(bags), 3, "no more than a part bag over in each lift")
+
+	at := map[string]pour.Entry{}
+	for _, entry := range day.Sheet.Entries {
+		at[entry.ID] = entry
+	}
+	for i := 1; i < 3; i++ {
+		lift, prime, next := at["pour-"+strconv.Itoa(i)], at["prime-over-"+strconv.Itoa(i)], at["pour-"+strconv.Itoa(i+1)]
+		require.NotEmpty(t, lift.HoldEarliest)
+		assert.GreaterOrEqual(t, prime.Start, lift.HoldEarliest, "primed when the lift may be walked on")
+		assert.GreaterOrEqual(t, next.Start, prime.HoldEarliest, "poured when its primer is dry")
+		assert.LessOrEqual(t, next.Start, prime.HoldLatest, "and while it holds")
+	}
+}
+
+func TestALiftWithAggregateSaysHowMuchGoesIntoEachBatch(t *testing.T) {
+	job := deep()
+	job.Sheets["leveller"].Values["sheet.greatest_lift_filled"] = "60 mm"
+	day := MakePour(job, book)
+	require.Len(t, day.Rooms, 2)
+	grain, powder := 0.0, 0.0
+	for _, batch := range day.Rooms[0].Batches {
+		require.NotNil(t, batch.Aggregate)
+		assert.InDelta(t, batch.Powder.SI/2, batch.Aggregate.SI, 1e-9, "the sheet's half of the powder's mass")
+		grain += batch.Aggregate.SI
+		powder += batch.Powder.SI
+	}
+	for _, batch := range day.Rooms[1].Batches {
+		assert.Nil(t, batch.Aggregate, "the last lift is leveller alone")
+	}
+	study := studyOf(t, job).Lifts[1]
+	require.True(t, study.Filled)
+	first := study.Lifts[0]
+	// By hand: 25 kg fill 14 L, and 12.5 kg of grain at 2650 kg/m³ another 4.717 L.
+	assert.InDelta(t, first.Volume.SI*1.03/(0.014+12.5/2650), first.Bags, 1e-9)
+	assert.InDelta(t, first.Bags*12.5, first.Aggregate.SI, 1e-9)
+	assert.InDelta(t, first.Area.SI/8*0.5/1000, first.Primer.SI, 1e-9, "one coat at 8 m² to the litre, half of it primer")
+	assert.InDelta(t, grain, first.Aggregate.SI, 12.5, "what is bought is what is mixed, but for the last bag")
+	assert.InDelta(t, powder, first.Bags*25, 25)
+	list := MakeTakeOff(job, book, nil)
+	for _, line := range list.Lines {
+		if line.Key == "aggregate" {
+			assert.InDelta(t, first.Aggregate.SI, line.Need.SI, 1e-6)
+		}
+	}
+}
+
+func TestAFloorThatNobodyReadHasBatchesAndAClockButNoPlaceOnTheMap(t *testing.T) {
+	job := NewJob("counter", "metric")
+	job.Rooms[0].Outline = Shape{How: ShapeArea, Area: "12 m²"}
+	job.Rooms[0].Decks[0].Answers["deck.kind"] = "concrete"
+	job.Rooms[0].Rough = &Rough{Mean: "10 mm"}
+	day := MakePour(job, book)
+	require.Empty(t, day.Problems)
+	room := day.Rooms[0]
+	require.Empty(t, room.Why)
+	assert.True(t, room.Rough)
+	assert.Contains(t, room.Note, "Nobody has read this floor")
+	assert.Equal(t, 9, room.Bags, "12 m² × 10 mm × 1.03 at 14 L a bag")
+	require.NotNil(t, room.Clock)
+	assert.Empty(t, room.Batches[0].Polygons)
+	assert.NotEmpty(t, day.Sheet.Entries)
+	job.Rooms[0].Rough = &Rough{Least: "5 mm", Greatest: "50 mm"}
+	assert.Contains(t, MakePour(job, book).Rooms[0].Note, "several, with primer between")
+}
+
+func TestTheRunSheetHoldsTheBarrierTheDecksOwnPrimerAndTellsWhoDoesWhat(t *testing.T) {
+	job := deep()
+	deck := job.Rooms[0].Decks[0].Answers
+	deck["deck.barrier"], deck["deck.absorbency"], job.Answers["deck.temperature"] = "yes", "dense", "12 °C"
+	at := map[string]pour.Entry{}
+	for _, entry := range MakePour(job, book).Sheet.Entries {
+		at[entry.ID] = entry
+	}
+	require.Contains(t, at, "barrier-2", "two coats")
+	assert.Equal(t, "Moisture barrier cures", at["barrier-2"].Hold)
+	assert.GreaterOrEqual(t, at["prime"].Start, at["barrier-2"].HoldEarliest)
+	end, err := time.Parse("2006-01-02T15:04:05", at["prime"].End)
+	require.NoError(t, err)
+	dry, err := time.Parse("2006-01-02T15:04:05", at["prime"].HoldEarliest)
+	require.NoError(t, err)
+	assert.Equal(t, 6*time.Hour, dry.Sub(end), "two hours by the tin, twice that on a dense deck, half as long again below 15 °C")
+	hands := at["pour-3"].Hands
+	require.Len(t, hands, 2)
+	mixes, carries := 0, 0
+	for _, hand := range hands {
+		if hand.Mixes {
+			mixes++
+		}
+		if hand.Carries {
+			carries++
+		}
+	}
+	assert.Positive(t, mixes)
+	assert.Positive(t, carries)
 }
 
 func TestWarmthShortensTheEdgeAndColdLengthensTheWaitForTiles(t *testing.T) {

@@ -17,11 +17,20 @@ type PourDay struct {
 	Sheet    RunSheet    `json:"sheet"`
 }
 
-// RoomPour is the pour of one room.
+// RoomPour is one pour: a room in one go, one lift of it, or one bay of a lift. A room's pours follow each other in order.
 type RoomPour struct {
-	ID      string        `json:"id"`
+	ID      string        `json:"id"` // of the room
 	Name    string        `json:"name"`
-	Why     string        `json:"why"` // why it can't be planned, and what would help; empty where it can
+	Part    string        `json:"part"` // names it among the room's pours: "lift 2, bay 1"; empty for the only one
+	Lift    int           `json:"lift"` // from 1
+	Lifts   int           `json:"lifts"`
+	Bay     int           `json:"bay"` // from 1
+	Bays    int           `json:"bays"`
+	Rough   bool          `json:"rough"` // nobody has read the floor: its batches have no place on it
+	Note    string        `json:"note"`
+	Outline floor.Outline `json:"outline"`
+	Dams    []pour.Dam    `json:"dams"` // to set before it
+	Why     string        `json:"why"`  // why it can't be planned, and what would help; empty where it can
 	Exits   []floor.Point `json:"exits"`
 	Batches []BatchPlan   `json:"batches"`
 	Bags    int           `json:"bags"`  // of all batches
@@ -32,22 +41,23 @@ type RoomPour struct {
 
 // BatchPlan is one batch and the patch of floor that it covers.
 type BatchPlan struct {
-	Number   int          `json:"number"` // from 1, in the order of the pour
-	Bags     int          `json:"bags"`
-	Powder   Amount       `json:"powder"`
-	Water    Amount       `json:"water"` // to be measured out
-	Least    Amount       `json:"least"` // water that the sheet allows for it
-	Most     Amount       `json:"most"`
-	Marks    int          `json:"marks"` // of the measure; 0 where the amount lies between two
-	Mark     Amount       `json:"mark"`  // one mark
-	Note     string       `json:"note"`
-	Volume   Amount       `json:"volume"` // that the floor takes of it
-	Left     Amount       `json:"left"`   // over in the last one
-	Area     Amount       `json:"area"`
-	Distance Amount       `json:"distance"` // from the door
-	Polygons []floor.Ring `json:"polygons"`
-	Label    floor.Point  `json:"label"`
-	Exit     int          `json:"exit"` // the nearest, by its place in the room's list
+	Number    int          `json:"number"` // from 1, in the order of the pour
+	Bags      int          `json:"bags"`
+	Powder    Amount       `json:"powder"`
+	Aggregate *Amount      `json:"aggregate"` // mixed in; nil for none
+	Water     Amount       `json:"water"`     // to be measured out
+	Least     Amount       `json:"least"`     // water that the sheet allows for it
+	Most      Amount       `json:"most"`
+	Marks     int          `json:"marks"` // of the measure; 0 where the amount lies between two
+	Mark      Amount       `json:"mark"`  // one mark
+	Note      string       `json:"note"`
+	Volume    Amount       `json:"volume"` // that the floor takes of it
+	Left      Amount       `json:"left"`   // over in the last one
+	Area      Amount       `json:"area"`
+	Distance  Amount       `json:"distance"` // from the door
+	Polygons  []floor.Ring `json:"polygons"`
+	Label     floor.Point  `json:"label"`
+	Exit      int          `json:"exit"` // the nearest, by its place in the room's list
 }
 
 // ClockPlan is who does what when, with how close it comes to the limits.
@@ -89,23 +99,6 @@ type RunSheet struct {
 	Why      string       `json:"why"` // why there is none; empty where there is
 	Relative bool         `json:"relative"`
 	Entries  []pour.Entry `json:"entries"`
-}
-
-// BayPlan is one part of a floor that is poured in bays, with the dams to set before it.
-type BayPlan struct {
-	Outline floor.Outline `json:"outline"`
-	Dams    []pour.Dam    `json:"dams"`
-	Dammed  Amount        `json:"dammed"` // length of all its dams
-	Area    Amount        `json:"area"`
-	Bags    int           `json:"bags"`
-	Batches []BatchPlan   `json:"batches"`
-	Clock   ClockPlan     `json:"clock"`
-}
-
-// PourBays is a floor in bays.
-type PourBays struct {
-	Bays []BayPlan `json:"bays"`
-	Why  string    `json:"why"` // why there are none
 }
 
 // PourRest is how a pour under way stands, and what is still to do. Times are seconds since it began.

@@ -2,10 +2,11 @@ package engine
 
 // The record of pour day: what happened, kept in the job beside what was planned. Quantities and moments are kept as entered and tapped.
 
-// PourRecord is what happened to one room's pour.
+// PourRecord is what happened to one pour of a room.
 type PourRecord struct {
-	Room    string        `json:"room"`    // ID
-	Started string        `json:"started"` // the moment the pour began, RFC 3339; every other moment is written the same way
+	Room    string        `json:"room"`           // ID
+	Part    string        `json:"part,omitempty"` // which of the room's pours, as the plan names it
+	Started string        `json:"started"`        // the moment the pour began, RFC 3339; every other moment is written the same way
 	Ended   string        `json:"ended,omitempty"`
 	Batches []BatchRecord `json:"batches"`
 	Air     string        `json:"air,omitempty"` // temperatures as measured

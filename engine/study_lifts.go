@@ -1,46 +1,53 @@
 package engine
 
-import (
-	"math"
+import "lowspot/engine/quantity"
 
-	"lowspot/engine/floor"
-)
-
-// lifts parts the pour into lifts: of leveller alone and, where the sheet allows thicker ones with aggregate and that makes fewer, with aggregate in
-// the lower ones.
+// lifts tells the ways to part the pour into lifts, each with what it takes.
 func (s *study) lifts(r *roomWork) []LiftsStudy {
-	thinnest, thickest := math.Inf(1), 0.0
-	for i := range r.decks {
-		thinnest, thickest = math.Min(thinnest, r.decks[i].least), math.Max(thickest, r.decks[i].least)
-	}
-	most := s.figure("greatest_lift", s.facts, 0)
-	filled := s.figure("greatest_lift_filled", s.facts, most)
-	cells := r.allCells()
-	finish := floor.LiftLimits{Least: thinnest, Most: most}
-	list := []LiftsStudy{s.liftsOf(r, cells, finish, floor.LiftLimits{Least: thickest, Most: most}, false)}
-	if filled <= most {
-		return list
-	}
-	with := s.liftsOf(r, cells, finish, floor.LiftLimits{Least: thickest, Most: filled}, true)
-	if plain := list[0]; with.Problem == nil && (plain.Problem != nil || len(with.Lifts) < len(plain.Lifts)) {
-		list = append(list, with)
+	list := []LiftsStudy{}
+	for _, way := range s.liftWays(r) {
+		list = append(list, s.liftsStudy(r, way))
 	}
 	return list
 }
 
-func (s *study) liftsOf(r *roomWork, cells []floor.Cell, finish, lower floor.LiftLimits, filled bool) LiftsStudy {
-	out := LiftsStudy{Filled: filled, Most: s.length(lower.Most), Lifts: []LiftStudy{}}
-	lifts, err := floor.Lifts(cells, r.plane, finish, lower)
-	if err != nil {
+func (s *study) liftsStudy(r *roomWork, way liftWay) LiftsStudy {
+	out := LiftsStudy{Filled: way.share > 0, Most: s.length(way.most), Lifts: []LiftStudy{}}
+	if way.err != nil {
 		one := reader{}
-		one.failShape(r.field+"/plane", err)
+		one.failShape(r.field+"/plane", way.err)
 		out.Problem = &one.problems[0]
 	}
-	for _, l := range lifts {
-		out.Lifts = append(out.Lifts, LiftStudy{
-			Below: s.length(l.Below), Whole: l.Whole, Area: s.area(l.Area), Volume: s.volume(l.Volume), Bags: s.bagsWithWaste(l.Volume),
+	mass, density := s.figure("bag_mass", s.facts, 0), s.figure("grain_density", s.facts, 0)
+	for i, l := range way.lifts {
+		share := way.share
+		last := i == len(way.lifts)-1
+		if last {
+			share = 0
+		}
+		bags := bagsFor(l.Volume*(1+s.waste), filledYield(s.yield, share, mass, density))
+		one := LiftStudy{
+			Below: s.length(l.Below), Whole: l.Whole, Area: s.area(l.Area), Volume: s.volume(l.Volume), Bags: bags,
 			Least: s.length(l.Least), Greatest: s.length(l.Greatest), Ground: l.Ground, Edge: l.Edge,
-		})
+		}
+		if share > 0 {
+			one.Aggregate = s.pointer(bags*share*mass, quantity.Mass)
+		}
+		if !last {
+			one.Primer = s.pointer(s.primerOver(l.Area), quantity.Volume)
+		}
+		out.Lifts = append(out.Lifts, one)
+		out.Bags += bags
 	}
 	return out
+}
+
+// primerOver is the primer out of the tin for one coat over a lift, before the next one, m³.
+func (w *work) primerOver(area float64) float64 {
+	coverage, _ := w.book.quantity("primer_coverage", w.facts)
+	share, _ := w.book.quantity("lift_primer_share", w.facts)
+	if coverage <= 0 {
+		return 0
+	}
+	return area / coverage * share
 }

@@ -150,21 +150,24 @@ type SpotStudy struct {
 type LiftsStudy struct {
 	Filled  bool        `json:"filled"`
 	Most    Amount      `json:"most"` // thickness of one of its lower lifts
+	Bags    float64     `json:"bags"` // of leveller, all lifts, with waste
 	Lifts   []LiftStudy `json:"lifts"`
 	Problem *Problem    `json:"problem"`
 }
 
 // LiftStudy is one lift, in the order of pouring.
 type LiftStudy struct {
-	Below    Amount          `json:"below"` // its top under the finish plane
-	Whole    bool            `json:"whole"` // covers the whole floor
-	Area     Amount          `json:"area"`
-	Volume   Amount          `json:"volume"`
-	Bags     float64         `json:"bags"` // were it all leveller, with waste
-	Least    Amount          `json:"least"`
-	Greatest Amount          `json:"greatest"`
-	Ground   [][]floor.Point `json:"ground"` // polygons of the ground it covers; empty where that is the whole floor
-	Edge     [][]floor.Point `json:"edge"`   // lines along which it ends
+	Below     Amount          `json:"below"` // its top under the finish plane
+	Whole     bool            `json:"whole"` // covers the whole floor
+	Area      Amount          `json:"area"`
+	Volume    Amount          `json:"volume"`
+	Bags      float64         `json:"bags"` // of leveller, with waste
+	Least     Amount          `json:"least"`
+	Greatest  Amount          `json:"greatest"`
+	Aggregate *Amount         `json:"aggregate"` // nil where it takes none
+	Primer    *Amount         `json:"primer"`    // out of the tin, over it before the next lift; nil over the last
+	Ground    [][]floor.Point `json:"ground"`    // polygons of the ground it covers; empty where that is the whole floor
+	Edge      [][]floor.Point `json:"edge"`      // lines along which it ends
 }
 
 // FlatnessStudy holds the deck against the flatness wanted.

@@ -26,12 +26,16 @@ func (t *buying) pouring() (float64, []Reason) {
 	seconds, each := 0.0, t.usual("bag_work")
 	var steps []Reason
 	for i, room := range p.rooms {
-		plan := p.roomPour(room)
-		if plan.Clock != nil {
-			people := float64(plan.Clock.Timeline.Crew.People)
-			seconds += people * plan.Clock.Timeline.Finish
+		timed := false
+		for _, plan := range p.roomPours(room) {
+			if plan.Clock == nil || plan.Rough {
+				continue
+			}
+			timed = true
+			seconds += float64(plan.Clock.Timeline.Crew.People) * plan.Clock.Timeline.Finish
 			steps = append(steps, Reason{Says: called(t.rooms[i], nil) + ": " + plan.Clock.Says + " for " + plan.Clock.Lasts.Text + "."})
-		} else if t.rooms[i].volume > 0 {
+		}
+		if !timed && t.rooms[i].volume > 0 {
 			bags := t.bagsWithWaste(t.rooms[i].volume)
 			seconds += bags * each
 			steps = append(steps, Reason{Says: called(t.rooms[i], nil) + ": " + oneDigit(bags) + " bags at " + t.of(each, quantity.Time).Text + "."})

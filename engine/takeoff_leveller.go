@@ -61,32 +61,36 @@ type filling struct {
 	reasons     []Reason
 }
 
-// filled works out the aggregate deck by deck. A bag of powder with aggregate fills its yield and the grains' own volume:
-// yield + share × bag mass / grain density.
+// filled works out the aggregate: of a floor that was read in the lifts under the last one, of a floor that nobody has read deck by deck. A bag of powder
+// with aggregate fills its yield and the grains' own volume.
 func (t *buying) filled() filling {
 	var all filling
 	mass, density := t.usual("bag_mass"), t.usual("grain_density")
 	if density <= 0 {
 		return all
 	}
-	t.eachDeck(func(r *roomWork, deck *deckWork) {
-		share := t.asked("aggregate_share", deck.facts)
-		volume := t.volumeOver(r, deck) * (1 + t.waste)
+	add := func(name string, share, volume float64) {
+		volume *= 1 + t.waste
 		if share <= 0 || volume <= 0 {
 			return
 		}
-		bags := volume / (t.yield + share*mass/density)
+		bags := volume / filledYield(t.yield, share, mass, density)
 		all.mass += bags * share * mass
 		all.saved += (volume - bags*t.yield) / (1 + t.waste)
-		all.reasons = append(all.reasons, t.by("aggregate_share", deck.facts), Reason{Says: called(r, deck) + ": " + oneDigit(bags) + " bags with " + t.of(share*mass, quantity.Mass).Text + " of aggregate each fill " + t.volume(volume).Text + "."})
-	})
-	return all
-}
-
-// volumeOver is the pour over one deck area.
-func (t *buying) volumeOver(r *roomWork, deck *deckWork) float64 {
-	if r.rough != nil {
-		return deck.facts["deck.area"].Value.Number * r.rough.mean
+		all.reasons = append(all.reasons, Reason{Says: name + ": " + oneDigit(bags) + " bags with " + t.of(share*mass, quantity.Mass).Text + " of aggregate each fill " + t.volume(volume).Text + "."})
 	}
-	return deck.depths.Volume
+	t.eachDeck(func(r *roomWork, deck *deckWork) {
+		if share := t.asked("aggregate_share", deck.facts); r.rough != nil && share > 0 {
+			all.reasons = append(all.reasons, t.by("aggregate_share", deck.facts))
+			add(called(r, deck), share, deck.facts["deck.area"].Value.Number*r.rough.mean)
+		}
+	})
+	for _, r := range t.rooms {
+		if way, parted := t.pouredLifts(r); parted {
+			for i, lift := range way.lifts[:len(way.lifts)-1] {
+				add(called(r, nil)+", lift "+strconv.Itoa(i+1), way.share, lift.Volume)
+			}
+		}
+	}
+	return all
 }

@@ -14,7 +14,12 @@ import (
 // MakeTakeOff lists everything to buy for a job and prices it by the shop's list; without a shop nothing is priced. Pure, as MakePlan is, and slower:
 // how sure the bags are is worked out too.
 func MakeTakeOff(job *Job, book *Rulebook, shop *Shop) *TakeOff {
-	t := newBuying(job, book)
+	return takeOffOf(workOut(job, book), shop)
+}
+
+// takeOffOf lists and prices what a job that is worked out takes.
+func takeOffOf(w *work, shop *Shop) *TakeOff {
+	t := buyingFor(w)
 	t.leveller()
 	t.primer()
 	t.patch()
@@ -28,7 +33,7 @@ func MakeTakeOff(job *Job, book *Rulebook, shop *Shop) *TakeOff {
 	t.choose()
 	t.carry()
 	t.quickSurvey()
-	if job.Offer != nil && job.Offer.Labour {
+	if offer := t.job.Offer; offer != nil && offer.Labour {
 		t.labour()
 	}
 	if t.shop != nil {
@@ -48,11 +53,13 @@ type buying struct {
 	shop   *pricing              // nil where nothing is priced
 }
 
-func newBuying(job *Job, book *Rulebook) *buying {
-	t := &buying{study: &study{work: workOut(job, book)}, writer: takeoff.Writer{System: job.Units}, likely: map[*roomWork]float64{}}
+func newBuying(job *Job, book *Rulebook) *buying { return buyingFor(workOut(job, book)) }
+
+func buyingFor(w *work) *buying {
+	t := &buying{study: &study{work: w}, writer: takeoff.Writer{System: w.job.Units}, likely: map[*roomWork]float64{}}
 	t.problems = nil
-	t.waste, _ = book.quantity("waste_share", t.facts)
-	t.yield, _ = book.quantity("bag_yield", t.facts)
+	t.waste, _ = t.book.quantity("waste_share", t.facts)
+	t.yield, _ = t.book.quantity("bag_yield", t.facts)
 	t.out = &TakeOff{Units: string(t.units), Ready: t.totals.Ready, Lines: []TakeOffLine{}, Asks: []Question{}}
 	if t.out.Ready {
 		t.doubt = t.spreads()

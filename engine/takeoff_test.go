@@ -298,3 +298,24 @@ func TestAnAreaIsASquareAndLengthTimesWidthARectangle(t *testing.T) {
 		assert.InDelta(t, perimeter, plan.Rooms[0].Perimeter.SI, 1e-9, typed)
 	}
 }
+
+func TestEveryPlaneCostsWhatTheQuoteWouldSayWithItChosen(t *testing.T) {
+	job := engine.DemoJob("demo")
+	job.Offer = &engine.Offer{Date: "2026-05-02", Lines: map[string]bool{}}
+	none := engine.MakePlaneCosts(job, shipped, nil)
+	assert.Empty(t, none.Rooms)
+	assert.Contains(t, none.Why, "price list")
+	costs := engine.MakePlaneCosts(job, shipped, desk())
+	require.Empty(t, costs.Why)
+	study := engine.MakeStudy(job, shipped)
+	require.Len(t, costs.Rooms[0].Planes, len(study.Rooms[0].Planes))
+	for i, plane := range costs.Rooms[0].Planes {
+		assert.Equal(t, study.Rooms[0].Planes[i].Choice, plane.Choice)
+		chosen := engine.DemoJob("demo")
+		chosen.Offer, chosen.Rooms[0].Plane = job.Offer, plane.Choice
+		list := engine.MakeTakeOff(chosen, shipped, desk())
+		assert.Equal(t, list.Bill.Total+" EUR", plane.Total)
+		assert.Equal(t, list.Bags.Buy, plane.Buy)
+	}
+	assert.Equal(t, engine.PlaneLevel, job.Rooms[0].Plane.How, "the job itself is left alone")
+}

@@ -2,6 +2,7 @@ package engine
 
 import (
 	"math"
+	"strconv"
 
 	"lowspot/engine/quantity"
 	"lowspot/engine/takeoff"
@@ -11,11 +12,27 @@ import (
 // primer adds up what comes out of the tin, deck by deck and coat by coat.
 func (t *buying) primer() {
 	need, reasons := t.overDecks("primer_liquid", []string{"primer_coats", "primer_neat"})
+	for _, r := range t.rooms {
+		reasons = append(reasons, t.primerBetween(r, &need)...)
+	}
 	if need.Amount > 0 {
 		reasons = append(reasons, t.by("primer_coverage", t.facts))
 	}
 	pack := t.usual("primer_pack")
 	t.buy(goods{key: "primer", group: GroupPrepare, item: "Primer", pack: "tin", names: []string{t.sheetName("primer")}, holds: pack, weighs: pack * t.usual("primer_density"), keeps: "primer_keeps"}, need, reasons)
+}
+
+// primerBetween adds the coat over each lift of a room before the next.
+func (t *buying) primerBetween(r *roomWork, need *takeoff.Need) []Reason {
+	var reasons []Reason
+	if way, parted := t.pouredLifts(r); parted {
+		for i, lift := range way.lifts[:len(way.lifts)-1] {
+			amount := t.primerOver(lift.Area)
+			need.Amount += amount
+			reasons = append(reasons, Reason{Says: called(r, nil) + ", over lift " + strconv.Itoa(i+1) + ": " + t.area(lift.Area).Text + ", " + t.volume(amount).Text + "."}, t.by("lift_primer_share", t.facts))
+		}
+	}
+	return reasons
 }
 
 // overDecks adds a volume up over every deck, with the figures behind it told for each.

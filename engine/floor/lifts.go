@@ -24,7 +24,7 @@ type Lift struct {
 	Greatest float64   `json:"greatest"` // its thickness at its thickest, metres
 	Ground   [][]Point `json:"ground"`   // convex polygons that tile the ground it covers; empty where it covers the whole floor
 	Edge     [][]Point `json:"edge"`     // the lines where it ends on the floor; empty where it covers the whole floor
-	from     float64   // depth under the finish plane from which it covers the deck
+	From     float64   `json:"from"`     // depth under the finish plane from which it covers the deck
 }
 
 const mostLifts = 40
@@ -77,16 +77,16 @@ func liftsUnder(cells []Cell, plane Plane, depths Depths, lower LiftLimits, tops
 	var lifts []Lift
 	under := 0.0
 	for i := len(tops) - 1; i >= 0; i-- {
-		lift := Lift{Top: Plane{plane.A, plane.B, plane.C - tops[i]}, Below: tops[i], Ground: [][]Point{}, Edge: [][]Point{}, from: tops[i] + lower.Least}
-		lift.Whole = i == 0 || lift.from <= depths.Least+sameHeight
+		lift := Lift{Top: Plane{plane.A, plane.B, plane.C - tops[i]}, Below: tops[i], Ground: [][]Point{}, Edge: [][]Point{}, From: tops[i] + lower.Least}
+		lift.Whole = i == 0 || lift.From <= depths.Least+sameHeight
 		if lift.Whole {
-			lift.from = depths.Least
+			lift.From = depths.Least
 		}
 		filled := lift.measure(cells, plane, depths)
 		lift.Volume = filled - under
 		under = filled
 		if i == len(tops)-1 {
-			lift.Least, lift.Greatest = lift.from-lift.Below, depths.Greatest-lift.Below
+			lift.Least, lift.Greatest = lift.From-lift.Below, depths.Greatest-lift.Below
 		} else {
 			lift.overlay(lifts[len(lifts)-1])
 		}
@@ -102,19 +102,19 @@ func (l *Lift) measure(cells []Cell, plane Plane, depths Depths) float64 {
 		l.Area = all.Area
 		return all.Volume
 	}
-	deep := DepthsOf(cells, Plane{plane.A, plane.B, plane.C - l.from})
+	deep := DepthsOf(cells, Plane{plane.A, plane.B, plane.C - l.From})
 	l.Area = deep.Area - deep.Dry
-	l.Ground = BandsOf(cells, plane, []float64{l.from, depths.Greatest + 1})[0].Polygons
-	l.Edge = ContoursOf(cells, plane, []float64{l.from})[0].Lines
-	return deep.Volume + (l.from-l.Below)*l.Area
+	l.Ground = BandsOf(cells, plane, []float64{l.From, depths.Greatest + 1})[0].Polygons
+	l.Edge = ContoursOf(cells, plane, []float64{l.From})[0].Lines
+	return deep.Volume + (l.From-l.Below)*l.Area
 }
 
 // overlay gives the thickness of a lift that lies over another and, where that one doesn't cover the whole floor, over bare deck beside it.
 func (l *Lift) overlay(under Lift) {
 	l.Least, l.Greatest = under.Below-l.Below, under.Below-l.Below
 	if !under.Whole {
-		l.Least = math.Min(l.Least, l.from-l.Below)
-		l.Greatest = under.from - l.Below
+		l.Least = math.Min(l.Least, l.From-l.Below)
+		l.Greatest = under.From - l.Below
 	}
 }
 

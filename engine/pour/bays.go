@@ -101,6 +101,16 @@ func planBay(room Room, d Demand, station float64) (Bay, error) {
 	return b, err
 }
 
+// Volume is what the room takes, m³.
+func (r Room) Volume() float64 {
+	sum := 0.0
+	for _, c := range r.Cells {
+		_, volume := c.measure()
+		sum += volume
+	}
+	return sum
+}
+
 // measure is a cell's area, m², and volume, m³.
 func (c Cell) measure() (area, volume float64) {
 	piece := spots(c)
@@ -134,6 +144,9 @@ func splitBay(room Room, b Bay, d Demand) ([]Bay, error) {
 	}
 	parts := []Bay{}
 	for i, r := range []Room{inner, outer} {
+		if !(r.Volume() > 1e-9) {
+			continue // a lift that covers the low ground alone may end before the dam
+		}
 		part, err := planBay(r, d, stations[i])
 		if err != nil {
 			return nil, err

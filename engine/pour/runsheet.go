@@ -11,6 +11,7 @@ type Step struct {
 	ID       string   `json:"id"`
 	Title    string   `json:"title"`
 	Who      string   `json:"who"`   // steps of the same who don't overlap; empty: nobody is needed
+	Hands    []Hand   `json:"hands"` // who of them does what, where that is known
 	Work     float64  `json:"work"`  // s
 	After    []string `json:"after"` // IDs of the steps that come first, with their holds
 	Hold     *Hold    `json:"hold"`  // what must pass before the steps after it
@@ -35,6 +36,7 @@ type Entry struct {
 	ID           string   `json:"id"`
 	Title        string   `json:"title"`
 	Who          string   `json:"who"`
+	Hands        []Hand   `json:"hands"`
 	Start        string   `json:"start"`
 	End          string   `json:"end"`
 	Hold         string   `json:"hold"`
@@ -176,7 +178,7 @@ func (s *sheet) entry(i int, midnight time.Time) Entry {
 	clock := func(at float64) string {
 		return midnight.Add(time.Duration(math.Round(at)) * time.Second).Format(civil)
 	}
-	e := Entry{ID: step.ID, Title: step.Title, Who: step.Who, Start: clock(s.start[i]), End: clock(s.end[i]), Cautions: append([]string{}, step.Cautions...)}
+	e := Entry{ID: step.ID, Title: step.Title, Who: step.Who, Hands: append([]Hand{}, step.Hands...), Start: clock(s.start[i]), End: clock(s.end[i]), Cautions: append([]string{}, step.Cautions...)}
 	if h := step.Hold; h != nil {
 		e.Hold, e.HoldEarliest = h.Title, clock(s.end[i]+h.Earliest)
 		if h.Latest > 0 {

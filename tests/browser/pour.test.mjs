@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
+import ICAL from "ical.js";
 import { browse, open, serve } from "./harness.mjs";
 
 let server, browser;
@@ -52,9 +53,70 @@ test("one person with one bucket is told so, and bays are offered", async () => 
 	await page.getByRole("link", { name: "Pour", exact: true }).click();
 	await page.locator(".finding[data-rule=wet-edge-kept][data-state=broken]").waitFor();
 	await press(page, "Plan it in bays with this crew");
-	await page.locator(".bays-list li").first().waitFor();
-	assert.ok((await page.locator(".bays-list li").count()) > 1);
+	await page.getByRole("group", { name: "Pours" }).waitFor();
+	const bays = await page.getByRole("group", { name: "Pours" }).getByRole("button").allInnerTexts();
+	assert.ok(bays.length > 1);
+	assert.match(bays[0], /^bay 1 of \d$/);
 	assert.ok((await page.locator(".patch-dam").count()) > 0);
+	await page.locator("[data-step=bay-2]", { hasText: "Take out the dam" }).waitFor();
+	await page.getByRole("link", { name: "Pour day on this phone" }).click();
+	await page.locator(".day-line", { hasText: "Dams to set before this bay" }).waitFor();
+	await page.locator(".day-main").click();
+	await pourAll(page);
+	await page.getByRole("button", { name: /^Next pour: bay 2/ }).click();
+	await page.locator(".day-line", { hasText: "the dam taken out" }).waitFor();
+	await page.locator(".day-main").click();
+	await page.locator(".day-edge").waitFor();
+	await page.waitForTimeout(400);
+	await page.reload();
+	await page.locator(".day-rooms button[aria-pressed=true]", { hasText: "bay 1" }).waitFor();
+	await page.getByRole("link", { name: "Leave" }).click();
+	await press(page, "Pour it in one go");
+	await page.getByRole("group", { name: "Pours" }).waitFor({ state: "detached" });
+	await page.close();
+});
+
+/** Taps every batch of a pour through to its end. */
+async function pourAll(page) {
+	const buttons = page.locator("button.day-button", { hasText: /^(Start batch \d+|Batch \d+ is (poured|spread))$/ });
+	await buttons.first().waitFor();
+	while ((await page.getByText("All batches are down.").count()) === 0) {
+		if ((await buttons.count()) > 0) await buttons.first().click({ timeout: 5000 }).catch(() => {});
+		await page.waitForTimeout(350);
+	}
+}
+
+test("a deep floor is poured lift by lift, with the primer between on the run sheet", async () => {
+	const { page, complaints } = await demo("pour");
+	await page.evaluate(() => (location.hash = location.hash.replace("/pour/", "/job/")));
+	await page.getByLabel("height of reading 8", { exact: true }).fill("1262");
+	await page.locator('.study[data-study="here"] #study-lifts').waitFor({ timeout: 60_000 });
+	await page.locator("#study-lifts > summary").click();
+	assert.match(await page.locator("#study-lifts").innerText(), /Aggregate[\s\S]*Primer over it[\s\S]*kg/);
+	await page.getByRole("link", { name: "Pour", exact: true }).click();
+	const pours = page.getByRole("group", { name: "Pours" });
+	await pours.waitFor();
+	assert.match(await pours.innerText(), /lift 1 of 2[\s\S]*lift 2 of 2/);
+	assert.match(await page.locator(".batches thead").innerText(), /Aggregate/i);
+	await page.locator("[data-step=prime-over-1]", { hasText: "Primer dries" }).waitFor();
+	assert.match(await page.locator("[data-step=pour-2]").innerText(), /mixes/);
+	await pours.getByRole("button", { name: /lift 2/ }).click();
+	await page.locator(".batches tbody tr").nth(3).waitFor();
+	assert.deepEqual(complaints, []);
+	await page.close();
+});
+
+test("a floor that nobody has read has batches and a clock, and says what is missing", async () => {
+	const { page, complaints } = await open(browser.context, new URL("#/counter", server.address).href);
+	await page.locator("[data-field='rooms/0/outline/area']").fill("12 m²");
+	await page.locator("[data-field='rooms/0/rough/mean']").fill("10 mm");
+	await page.getByText("It may take").first().waitFor();
+	await page.getByRole("link", { name: "Pour", exact: true }).click();
+	await page.locator(".pour-why", { hasText: "Nobody has read this floor" }).waitFor();
+	assert.equal(await page.locator(".batches tbody tr").count(), 9);
+	assert.equal(await page.locator(".patch-map").count(), 0);
+	assert.ok((await page.locator(".timeline .task-mix").count()) >= 9);
+	assert.deepEqual(complaints, []);
 	await page.close();
 });
 
@@ -69,7 +131,11 @@ test("from a chosen start the run sheet has days, and its holds go into a calend
 	assert.equal(download.suggestedFilename(), "laundry-and-back-hall.ics");
 	const text = readFileSync(await download.path(), "utf8");
 	assert.match(text, /^BEGIN:VCALENDAR\r\n/);
-	assert.match(text, /DTSTART:20260504T\d{6}\r\n/);
+	const events = new ICAL.Component(ICAL.parse(text)).getAllSubcomponents("vevent").map((one) => new ICAL.Event(one));
+	const held = await page.locator(".run-sheet tbody tr").evaluateAll((rows) => rows.filter((row) => row.cells[4].innerText.trim()).map((row) => row.cells[2].querySelector("b").textContent));
+	assert.deepEqual(events.map((one) => one.description.split("\n")[0].replace("After: ", "")).sort(), held.sort(), "every hold of the sheet is in the file");
+	assert.ok(events.every((one) => one.endDate.compare(one.startDate) >= 0 && one.startDate.year === 2026));
+	assert.ok(events.every((one) => one.component.getFirstSubcomponent("valarm")));
 	await page.close();
 });
 

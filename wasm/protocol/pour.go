@@ -6,24 +6,16 @@ func pourDay(b *Bridge, p PlanJob) (*engine.PourDay, error) {
 	return engine.MakePour(&p.Job, b.rulebook(p.Book)), nil
 }
 
-// PourRoom names one room of a job.
-type PourRoom struct {
+// PourNow is a pour under way, of a room or a part of it, at a moment, RFC 3339.
+type PourNow struct {
 	PlanJob
 	Room string `json:"room"`
-}
-
-func pourBays(b *Bridge, p PourRoom) (engine.PourBays, error) {
-	return engine.MakeBays(&p.Job, b.rulebook(p.Book), p.Room), nil
-}
-
-// PourNow is a pour under way at a moment, RFC 3339.
-type PourNow struct {
-	PourRoom
-	Now string `json:"now"`
+	Part string `json:"part"`
+	Now  string `json:"now"`
 }
 
 func pourReplan(b *Bridge, p PourNow) (*engine.PourRest, error) {
-	return engine.ReplanPour(&p.Job, b.rulebook(p.Book), p.Room, p.Now)
+	return engine.ReplanPour(&p.Job, b.rulebook(p.Book), p.Room, p.Part, p.Now)
 }
 
 // PourHolds is a job whose holds go into a calendar, and the moment of writing, RFC 3339.

@@ -19,6 +19,10 @@ func takeOff(b *Bridge, p PriceJob) (*engine.TakeOff, error) {
 	return engine.MakeTakeOff(&p.Job, b.rulebook(p.Book), p.Shop), nil
 }
 
+func planeCosts(b *Bridge, p PriceJob) (engine.PlaneCosts, error) {
+	return engine.MakePlaneCosts(&p.Job, b.rulebook(p.Book), p.Shop), nil
+}
+
 func takeOffFile(b *Bridge, p PriceJob) (FileText, error) {
 	return FileText{Text: engine.WriteTakeOff(engine.MakeTakeOff(&p.Job, b.rulebook(p.Book), p.Shop))}, nil
 }

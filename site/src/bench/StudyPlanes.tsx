@@ -1,7 +1,7 @@
 // Planes side by side, what grinding saves, and the lifts of a deep pour.
 import type { CutStudy, LiftsStudy, PlaneStudy, RoomStudy } from "../engine/contract";
 import { Section } from "../parts/fields";
-import { cutShown } from "../state/study";
+import { cutShown, planeCost, planeCosts } from "../state/study";
 import { number, said, t } from "../words/words";
 import { editRoom } from "./RoomEntry";
 import { reckoned, signed } from "./Study";
@@ -27,6 +27,7 @@ export function Planes({ index, studied }: { index: number; studied: RoomStudy }
 							<tr>
 								<th scope="col">{t("Plane")}</th>
 								<th scope="col">{t("Bags")}</th>
+								<th scope="col">{t("Cost")}</th>
 								<th scope="col">{t("Depth")}</th>
 								<th scope="col">{t("Fall across")}</th>
 								<th scope="col">{t("At the doors")}</th>
@@ -37,12 +38,16 @@ export function Planes({ index, studied }: { index: number; studied: RoomStudy }
 						</thead>
 						<tbody>
 							{studied.planes.map((plane) => (
-								<PlaneRow key={nameOf(plane)} index={index} plane={plane} against={chosen} />
+								<PlaneRow key={nameOf(plane)} index={index} room={studied.id} plane={plane} against={chosen} />
 							))}
 						</tbody>
 					</table>
 				</div>
 			</div>
+			<p class="small soft">
+				{said(planeCosts.value?.why) ||
+					t("The cost is the whole list’s total with that plane, as the quote has it: what is ticked and priced.")}
+			</p>
 			{least && <Carried plane={chosen ?? least} />}
 		</Section>
 	);
@@ -62,7 +67,7 @@ function nameOf(plane: PlaneStudy): string {
 	return t("Level");
 }
 
-function PlaneRow(props: { index: number; plane: PlaneStudy; against: PlaneStudy | undefined }) {
+function PlaneRow(props: { index: number; room: string; plane: PlaneStudy; against: PlaneStudy | undefined }) {
 	const { plane, against } = props;
 	return (
 		<tr class={plane.chosen ? "chosen" : undefined} data-plane={nameOf(plane)}>
@@ -77,6 +82,7 @@ function PlaneRow(props: { index: number; plane: PlaneStudy; against: PlaneStudy
 				{reckoned(plane.bags)}
 				{against && !plane.chosen && <span class="soft small"> {signed(plane.bags - against.bags)}</span>}
 			</td>
+			<td data-cost>{said(planeCost(props.room, plane.choice)) || "—"}</td>
 			<td>
 				{said(plane.least.text)} – {said(plane.greatest.text)}
 			</td>
@@ -281,7 +287,9 @@ function LiftTable({ way }: { way: LiftsStudy }) {
 							<th scope="col">{t("Thickness")}</th>
 							<th scope="col">{t("Area")}</th>
 							<th scope="col">{t("Volume")}</th>
-							<th scope="col">{way.filled ? "" : t("Bags")}</th>
+							<th scope="col">{t("Bags")}</th>
+							{way.filled && <th scope="col">{t("Aggregate")}</th>}
+							{way.lifts.length > 1 && <th scope="col">{t("Primer over it")}</th>}
 						</tr>
 					</thead>
 					<tbody>
@@ -296,7 +304,9 @@ function LiftTable({ way }: { way: LiftsStudy }) {
 								</td>
 								<td>{said(lift.area.text)}</td>
 								<td>{said(lift.volume.text)}</td>
-								<td>{way.filled ? "" : reckoned(lift.bags)}</td>
+								<td>{reckoned(lift.bags)}</td>
+								{way.filled && <td>{lift.aggregate ? said(lift.aggregate.text) : "—"}</td>}
+								{way.lifts.length > 1 && <td>{lift.primer ? said(lift.primer.text) : "—"}</td>}
 							</tr>
 						))}
 					</tbody>

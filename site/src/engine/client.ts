@@ -19,7 +19,7 @@ const link = new Link(() => new Worker(WORKER_FILE), BUILD);
 
 /** What takes long has an engine of its own, started when first wanted, so that no keystroke's plan waits behind it. */
 const slow = new Link(() => new Worker(WORKER_FILE), BUILD);
-const slowKinds: readonly Kind[] = ["study", "pour", "takeoff", "clear"];
+const slowKinds: readonly Kind[] = ["study", "pour", "takeoff", "takeoff.planes", "clear"];
 
 /** Tells what the engine is doing: loading, ready, restarted, stopped. Gives what ends the telling. */
 export const onEngine = link.on.bind(link);

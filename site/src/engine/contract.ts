@@ -9,7 +9,6 @@ export interface Contract {
 	"field-sheet": { body: PlanJob; reply: FieldSheet };
 	"explain": { body: ExplainRule; reply: Explanation };
 	"pour": { body: PlanJob; reply: PourDay };
-	"pour.bays": { body: PourRoom; reply: PourBays };
 	"pour.replan": { body: PourNow; reply: PourRest };
 	"pour.calendar": { body: PourHolds; reply: CalendarFile };
 	"vocabulary": { body: Nothing; reply: Words };
@@ -30,6 +29,7 @@ export interface Contract {
 	"quantity.write": { body: WantedText; reply: WrittenAmount };
 	"takeoff": { body: PriceJob; reply: TakeOff };
 	"takeoff.csv": { body: PriceJob; reply: FileText };
+	"takeoff.planes": { body: PriceJob; reply: PlaneCosts };
 	"prices.read": { body: PriceText; reply: PriceList };
 	"prices.write": { body: ShopBody; reply: FileText };
 	"prices.set": { body: TypedPrice; reply: ShopBody };
@@ -121,6 +121,8 @@ export interface Room {
 	/** what is said of a floor that nobody has read yet */
 	rough?: Rough;
 	plane: PlaneChoice;
+	/** dammed off into bays where the crew can't keep the wet edge in one pour */
+	inBays?: boolean;
 	answers: Answers;
 }
 
@@ -241,10 +243,12 @@ export interface Sheet {
 	kept?: string;
 }
 
-/** PourRecord is what happened to one room's pour. */
+/** PourRecord is what happened to one pour of a room. */
 export interface PourRecord {
 	/** ID */
 	room: string;
+	/** which of the room's pours, as the plan names it */
+	part?: string;
 	/** the moment the pour began, RFC 3339; every other moment is written the same way */
 	started: string;
 	ended?: string;
@@ -878,6 +882,8 @@ export interface LiftsStudy {
 	filled: boolean;
 	/** thickness of one of its lower lifts */
 	most: Amount;
+	/** of leveller, all lifts, with waste */
+	bags: number;
 	lifts: LiftStudy[];
 	problem: Problem | null;
 }
@@ -890,10 +896,14 @@ export interface LiftStudy {
 	whole: boolean;
 	area: Amount;
 	volume: Amount;
-	/** were it all leveller, with waste */
+	/** of leveller, with waste */
 	bags: number;
 	least: Amount;
 	greatest: Amount;
+	/** nil where it takes none */
+	aggregate: Amount | null;
+	/** out of the tin, over it before the next lift; nil over the last */
+	primer: Amount | null;
 	/** polygons of the ground it covers; empty where that is the whole floor */
 	ground: Point[][];
 	/** lines along which it ends */
@@ -1145,10 +1155,25 @@ export interface PourDay {
 	sheet: RunSheet;
 }
 
-/** RoomPour is the pour of one room. */
+/** RoomPour is one pour: a room in one go, one lift of it, or one bay of a lift. A room's pours follow each other in order. */
 export interface RoomPour {
+	/** of the room */
 	id: string;
 	name: string;
+	/** names it among the room's pours: "lift 2, bay 1"; empty for the only one */
+	part: string;
+	/** from 1 */
+	lift: number;
+	lifts: number;
+	/** from 1 */
+	bay: number;
+	bays: number;
+	/** nobody has read the floor: its batches have no place on it */
+	rough: boolean;
+	note: string;
+	outline: Outline;
+	/** to set before it */
+	dams: Dam[];
 	/** why it can't be planned, and what would help; empty where it can */
 	why: string;
 	exits: Point[];
@@ -1162,12 +1187,22 @@ export interface RoomPour {
 	fewest: ClockPlan | null;
 }
 
+/** Dam is a straight stop across the floor. */
+export interface Dam {
+	from: Point;
+	to: Point;
+	/** m */
+	length: number;
+}
+
 /** BatchPlan is one batch and the patch of floor that it covers. */
 export interface BatchPlan {
 	/** from 1, in the order of the pour */
 	number: number;
 	bags: number;
 	powder: Amount;
+	/** mixed in; nil for none */
+	aggregate: Amount | null;
 	/** to be measured out */
 	water: Amount;
 	/** water that the sheet allows for it */
@@ -1299,6 +1334,7 @@ export interface PourEntry {
 	id: string;
 	title: string;
 	who: string;
+	hands: Hand[];
 	start: string;
 	end: string;
 	hold: string;
@@ -1309,45 +1345,20 @@ export interface PourEntry {
 	missed: string;
 }
 
-/** PourRoom names one room of a job. */
-export interface PourRoom {
-	job: Job;
-	book?: string;
-	room: string;
+/** Hand is what one person of the crew does in a pour. Whoever carries a batch pours and spreads it. */
+export interface Hand {
+	/** from 1 */
+	person: number;
+	mixes: boolean;
+	carries: boolean;
 }
 
-/** PourBays is a floor in bays. */
-export interface PourBays {
-	bays: BayPlan[];
-	/** why there are none */
-	why: string;
-}
-
-/** BayPlan is one part of a floor that is poured in bays, with the dams to set before it. */
-export interface BayPlan {
-	outline: Outline;
-	dams: Dam[];
-	/** length of all its dams */
-	dammed: Amount;
-	area: Amount;
-	bags: number;
-	batches: BatchPlan[];
-	clock: ClockPlan;
-}
-
-/** Dam is a straight stop across the floor. */
-export interface Dam {
-	from: Point;
-	to: Point;
-	/** m */
-	length: number;
-}
-
-/** PourNow is a pour under way at a moment, RFC 3339. */
+/** PourNow is a pour under way, of a room or a part of it, at a moment, RFC 3339. */
 export interface PourNow {
 	job: Job;
 	book?: string;
 	room: string;
+	part: string;
 	now: string;
 }
 
@@ -1886,6 +1897,29 @@ export interface BillTax {
 	rate: string;
 	net: string;
 	tax: string;
+}
+
+/** PlaneCosts is what the whole list comes to with each of a job's planes, in the order of the study's. */
+export interface PlaneCosts {
+	rooms: RoomPlaneCosts[];
+	/** why there are none; empty where there are */
+	why: string;
+}
+
+/** RoomPlaneCosts is one room's planes priced, the rest of the job as it is. */
+export interface RoomPlaneCosts {
+	id: string;
+	planes: PlaneCost[];
+}
+
+/** PlaneCost is what a job comes to with a plane. */
+export interface PlaneCost {
+	choice: PlaneChoice;
+	/** bags of leveller, at the confidence chosen */
+	buy: number;
+	/** of all that is quoted and priced, with the currency */
+	total: string;
+	amount: number;
 }
 
 /** PriceText is a price list as text, for a shop. */

@@ -1,10 +1,12 @@
 // Every batch with its bags, its water and its time, as a table to work from.
-import type { BatchPlan, ClockPlan } from "../engine/contract";
+import type { ClockPlan, RoomPour } from "../engine/contract";
 import { said, t } from "../words/words";
 import { clock as minutes } from "./times";
 import { waterSays } from "./worked";
 
-export function Batches({ batches, clock }: { batches: BatchPlan[]; clock: ClockPlan | null }) {
+export function Batches({ pour }: { pour: RoomPour }) {
+	const { batches, clock } = pour;
+	const filled = batches.some((batch) => batch.aggregate);
 	const mark = said(batches[0]?.mark.text);
 	return (
 		<div class="batches">
@@ -14,12 +16,13 @@ export function Batches({ batches, clock }: { batches: BatchPlan[]; clock: Clock
 					<tr>
 						<th scope="col">{t("Batch")}</th>
 						<th scope="col">{t("Bags")}</th>
+						{filled && <th scope="col">{t("Aggregate")}</th>}
 						<th scope="col">{t("Water")}</th>
 						<th scope="col">{t("Marks")}</th>
 						<th scope="col">{t("Start")}</th>
 						<th scope="col">{t("Down")}</th>
 						<th scope="col">{t("Covers")}</th>
-						<th scope="col">{t("From the door")}</th>
+						{!pour.rough && <th scope="col">{t("From the door")}</th>}
 					</tr>
 				</thead>
 				<tbody>
@@ -27,6 +30,7 @@ export function Batches({ batches, clock }: { batches: BatchPlan[]; clock: Clock
 						<tr key={batch.number}>
 							<th scope="row">{batch.number}</th>
 							<td>{batch.bags}</td>
+							{filled && <td>{said(batch.aggregate?.text)}</td>}
 							<td>
 								<b>{waterSays(batch)}</b>
 							</td>
@@ -37,7 +41,7 @@ export function Batches({ batches, clock }: { batches: BatchPlan[]; clock: Clock
 								{said(batch.area.text)}
 								{batch.left.si > 1e-4 && ` · ${t("{left} over", { left: said(batch.left.text) })}`}
 							</td>
-							<td>{said(batch.distance.text)}</td>
+							{!pour.rough && <td>{said(batch.distance.text)}</td>}
 						</tr>
 					))}
 				</tbody>

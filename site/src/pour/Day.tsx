@@ -1,7 +1,7 @@
 // Pour day on a phone: the batch now, the next one, how long the edge stays open, and big buttons for what happened. Every tap is kept at once.
 import { useEffect, useRef, useState } from "preact/hooks";
 import { call } from "../engine/client";
-import type { BatchNow, BatchPlan, OpenEdge, PourRecord, PourRest } from "../engine/contract";
+import type { BatchNow, BatchPlan, OpenEdge, PourDay, PourRecord, PourRest, RoomPour } from "../engine/contract";
 import { KeptLine } from "../parts/Kept";
 import { bookText } from "../state/book";
 import { job } from "../state/job";
@@ -11,15 +11,19 @@ import { RecordFields } from "./RecordSheet";
 import { begin, finish, recordOf, skip, takeBack, tap } from "./record";
 import { clock } from "./times";
 import { loadAlarms, sounds, toggleSounds, toggleVibration, useScreenAwake, vibration, warn } from "./wake";
-import { type Shown, shownRoom, useWorkedPour } from "./worked";
+import { keyOf, pourName, type Shown, shownRoom, useWorkedPour } from "./worked";
 
 export function Day() {
 	const day = useWorkedPour();
-	const [index, setIndex] = useState(0);
+	const [chosen, setChosen] = useState<number | null>(null);
 	const awake = useScreenAwake();
 	useEffect(loadAlarms, []);
 	const current = job.value;
 	if (!current) return null;
+	const index = chosen ?? 0;
+	useEffect(() => {
+		if (day) setChosen((now) => now ?? underWay(day));
+	}, [day]);
 	const shown = shownRoom(index);
 	return (
 		<main class="day" id="main">
@@ -37,14 +41,22 @@ export function Day() {
 			{day && day.rooms.length > 1 && (
 				<div class="day-rooms">
 					{day.rooms.map((room, i) => (
-						<button type="button" key={room.id} aria-pressed={i === index} onClick={() => setIndex(i)}>
-							{room.name || t("Room {n}", { n: i + 1 })}
+						<button type="button" key={keyOf(room)} aria-pressed={i === index} onClick={() => setChosen(i)}>
+							{pourName(room)}
 						</button>
 					))}
 				</div>
 			)}
 			{day ? (
-				shown && <RoomDay key={shown.pour.id} shown={shown} wetEdge={said(day.setting.wetEdge.text)} />
+				shown && (
+					<RoomDay
+						key={keyOf(shown.pour)}
+						shown={shown}
+						wetEdge={said(day.setting.wetEdge.text)}
+						next={day.rooms[index + 1]}
+						onNext={() => setChosen(index + 1)}
+					/>
+				)
 			) : (
 				<p class="day-says">{t("Working the pour out…")}</p>
 			)}
@@ -56,10 +68,19 @@ export function Day() {
 	);
 }
 
-function RoomDay({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
-	const record = recordOf(shown.pour.id);
+/** The pour to show at first: the one that was begun and not closed, or else the first still to come. */
+function underWay({ rooms: pours }: PourDay): number {
+	const open = pours.findIndex((pour) => recordOf(pour) && !recordOf(pour)?.ended);
+	const next = pours.findIndex((pour) => !recordOf(pour));
+	return Math.max(0, open >= 0 ? open : next);
+}
+
+type RoomDayProps = { shown: Shown; wetEdge: string; next: RoomPour | undefined; onNext: () => void };
+
+function RoomDay({ shown, wetEdge, next: follows, onNext }: RoomDayProps) {
+	const record = recordOf(shown.pour);
 	const now = useNow();
-	const { rest, told } = useRest(shown.pour.id, record);
+	const { rest, told } = useRest(shown.pour, record);
 	if (shown.pour.why) return <p class="day-says">{said(shown.pour.why)}</p>;
 	if (!record) return <BeforeIt shown={shown} wetEdge={wetEdge} />;
 	const seconds = (now - Date.parse(record.started)) / 1000;
@@ -74,28 +95,37 @@ function RoomDay({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
 			)}
 			{rest && <Edge edges={rest.edges} seconds={seconds} over={allDone(rest)} />}
 			{rest && <Cards shown={shown} rest={rest} seconds={seconds} record={record} />}
-			<div class="day-map">
-				<PatchMap
-					room={shown.room}
-					batches={shown.pour.batches}
-					exits={shown.pour.exits}
-					stateOf={(batch) => stateOf(rest, batch, seconds)}
-					label={t("Patches of the floor: what is down and where the next batch goes")}
-				/>
-			</div>
+			{rest && allDone(rest) && follows && (
+				<button type="button" class="day-button" onClick={onNext}>
+					{t("Next pour: {name}", { name: pourName(follows) })}
+				</button>
+			)}
+			{!shown.pour.rough && (
+				<div class="day-map">
+					<PatchMap
+						room={shown.room}
+						outline={shown.pour.outline}
+						dams={shown.pour.dams}
+						batches={shown.pour.batches}
+						exits={shown.pour.exits}
+						stateOf={(batch) => stateOf(rest, batch, seconds)}
+						label={t("Patches of the floor: what is down and where the next batch goes")}
+					/>
+				</div>
+			)}
 			<div class="day-rare">
-				<button type="button" class="day-button" onClick={() => takeBack(shown.pour.id)}>
+				<button type="button" class="day-button" onClick={() => takeBack(shown.pour)}>
 					{t("Take back the last tap")}
 				</button>
 				{next && (
-					<button type="button" class="day-button day-quiet" onClick={() => skip(shown.pour.id, next)}>
+					<button type="button" class="day-button day-quiet" onClick={() => skip(shown.pour, next)}>
 						{t("Leave batch {n} out", { n: next.number })}
 					</button>
 				)}
 			</div>
 			<details class="day-record">
 				<summary>{t("Lot numbers, temperatures, who")}</summary>
-				<RecordFields room={shown.pour.id} record={record} />
+				<RecordFields pour={shown.pour} record={record} />
 			</details>
 		</>
 	);
@@ -105,9 +135,10 @@ function RoomDay({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
 function BeforeIt({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
 	const first = shown.pour.batches[0];
 	if (!first) return null;
+	const dams = shown.pour.dams.length;
 	return (
 		<section class="day-card day-now" aria-label={t("Before the pour")}>
-			<h1>{shown.pour.name || t("The pour")}</h1>
+			<h1>{pourName(shown.pour)}</h1>
 			<p class="day-line">{said(shown.pour.clock?.says)}</p>
 			<p class="day-line">
 				{t("{n} batches, {lasts}. An edge stays open {edge}.", {
@@ -116,9 +147,12 @@ function BeforeIt({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
 					edge: wetEdge,
 				})}
 			</p>
+			{shown.pour.lift > 1 && <p class="day-line">{t("Before it: the lift below primed, and its primer dry.")}</p>}
+			{shown.pour.bay > 1 && <p class="day-line">{t("Before it: the dam taken out, and the cut edge primed.")}</p>}
+			{dams > 0 && <p class="day-line">{t("Dams to set before this bay: {n}. The map shows where.", { n: dams })}</p>}
 			<p class="day-line">{t("Gloves, goggles, sleeves. Nobody between the pour and the way out.")}</p>
 			<BatchLine batch={first} />
-			<button type="button" class="day-button day-main" onClick={() => begin(shown.pour.id, first)}>
+			<button type="button" class="day-button day-main" onClick={() => begin(shown.pour, first)}>
 				{t("Begin: water for batch 1")}
 			</button>
 		</section>
@@ -129,6 +163,7 @@ function BatchLine({ batch }: { batch: BatchPlan }) {
 	return (
 		<p class="day-batch">
 			<span>{batch.bags === 1 ? t("1 bag") : t("{n} bags", { n: batch.bags })}</span>
+			{batch.aggregate && <span>{t("{mass} of aggregate", { mass: said(batch.aggregate.text) })}</span>}
 			<span>{said(batch.water.text)}</span>
 			<small>
 				{said(batch.note) || t("{n} marks of {mark} of water", { n: batch.marks, mark: said(batch.mark.text) })}
@@ -170,7 +205,6 @@ function Edge({ edges, seconds, over }: { edges: OpenEdge[]; seconds: number; ov
 /** What is in hand now, and what comes next. */
 function Cards(props: { shown: Shown; rest: PourRest; seconds: number; record: PourRecord }) {
 	const { shown, rest, seconds } = props;
-	const room = shown.pour.id;
 	const plan = (one: BatchNow) => shown.pour.batches.find((batch) => batch.number === one.number);
 	const begun = rest.batches.filter((one) => one.state === "begun");
 	const spreading = rest.batches.filter((one) => one.state === "poured");
@@ -189,7 +223,7 @@ function Cards(props: { shown: Shown; rest: PourRest; seconds: number; record: P
 						{begun.length > 1 && <small>{t("{n} more mixing", { n: begun.length - 1 })}</small>}
 					</h2>
 					<p class="day-line">{readySays(pouring, seconds)}</p>
-					<button type="button" class={buttonClass(pourFirst)} onClick={() => tap(room, pouringPlan, "poured")}>
+					<button type="button" class={buttonClass(pourFirst)} onClick={() => tap(shown.pour, pouringPlan, "poured")}>
 						{t("Batch {n} is poured", { n: pouring.number })}
 					</button>
 				</section>
@@ -197,7 +231,7 @@ function Cards(props: { shown: Shown; rest: PourRest; seconds: number; record: P
 			{spreading.map((one) => {
 				const batch = plan(one);
 				return batch ? (
-					<button type="button" class="day-button" key={one.number} onClick={() => tap(room, batch, "done")}>
+					<button type="button" class="day-button" key={one.number} onClick={() => tap(shown.pour, batch, "done")}>
 						{t("Batch {n} is spread", { n: one.number })}
 					</button>
 				) : null;
@@ -208,7 +242,7 @@ function Cards(props: { shown: Shown; rest: PourRest; seconds: number; record: P
 						{t("Next: batch {n}", { n: next.number })} <small>{startSays(next, seconds)}</small>
 					</h2>
 					<BatchLine batch={nextPlan} />
-					<button type="button" class={buttonClass(!pourFirst)} onClick={() => tap(room, nextPlan, "started")}>
+					<button type="button" class={buttonClass(!pourFirst)} onClick={() => tap(shown.pour, nextPlan, "started")}>
 						{t("Start batch {n}", { n: next.number })}
 					</button>
 				</section>
@@ -244,7 +278,7 @@ function AllDone({ shown, record }: { shown: Shown; record: PourRecord }) {
 			<h2>{t("All batches are down.")}</h2>
 			<p class="day-line">{t("Nobody on it, no draught, no sun. Wash tools and gloves outside, not down a drain.")}</p>
 			{!record.ended && (
-				<button type="button" class="day-button day-main" onClick={() => finish(shown.pour.id)}>
+				<button type="button" class="day-button day-main" onClick={() => finish(shown.pour)}>
 					{t("Close the record")}
 				</button>
 			)}
@@ -286,7 +320,7 @@ function useNow(): number {
 const replanEvery = 20_000; // ms: time passing makes a plan late, not only taps
 
 /** How the pour stands, worked out again at every tap and as time passes. */
-function useRest(room: string, record: PourRecord | undefined): { rest: PourRest | null; told: string } {
+function useRest(pour: RoomPour, record: PourRecord | undefined): { rest: PourRest | null; told: string } {
 	const [rest, setRest] = useState<PourRest | null>(null);
 	const [told, setTold] = useState("");
 	const [beat, setBeat] = useState(0);
@@ -302,7 +336,13 @@ function useRest(room: string, record: PourRecord | undefined): { rest: PourRest
 			return;
 		}
 		let stale = false;
-		call("pour.replan", { job: current, book: bookText.peek(), room, now: new Date().toISOString() })
+		call("pour.replan", {
+			job: current,
+			book: bookText.peek(),
+			room: pour.id,
+			part: pour.part,
+			now: new Date().toISOString(),
+		})
 			.then((fresh) => {
 				if (stale) return;
 				setRest(fresh);
@@ -312,6 +352,6 @@ function useRest(room: string, record: PourRecord | undefined): { rest: PourRest
 		return () => {
 			stale = true;
 		};
-	}, [room, taps, beat]);
+	}, [keyOf(pour), taps, beat]);
 	return { rest, told };
 }

@@ -1,6 +1,6 @@
 // The pour in time: a slider and a play button over the patch map. Where motion is unwanted it goes from pour to pour instead of running.
 import { useEffect, useState } from "preact/hooks";
-import type { BatchPlan, ClockPlan, Point, RoomPlan } from "../engine/contract";
+import type { ClockPlan, RoomPlan, RoomPour } from "../engine/contract";
 import { t } from "../words/words";
 import { PatchMap, type PatchState } from "./PatchMap";
 import { clock } from "./times";
@@ -9,8 +9,7 @@ const speed = 60; // seconds of the pour in one of watching
 
 type PlayProps = {
 	room: RoomPlan;
-	batches: BatchPlan[];
-	exits: Point[];
+	pour: RoomPour;
 	plan: ClockPlan;
 	at: number;
 	onMove: (at: number) => void;
@@ -42,11 +41,13 @@ export function Play(props: PlayProps) {
 		<div class="play">
 			<PatchMap
 				room={props.room}
-				batches={props.batches}
-				exits={props.exits}
+				outline={props.pour.outline}
+				batches={props.pour.batches}
+				exits={props.pour.exits}
+				dams={props.pour.dams}
 				stateOf={(batch) => stateAt(plan, batch, at)}
 				label={t("Patches of the floor in the order in which they are poured, {n} of them", {
-					n: props.batches.length,
+					n: props.pour.batches.length,
 				})}
 			/>
 			<div class="row play-bar no-print">

@@ -1,19 +1,16 @@
 // The pour of a job on one page: patches, clock, batches, mix, bays, and the run sheet, to look at and to print.
-import { useEffect, useState } from "preact/hooks";
-import { call } from "../engine/client";
-import type { ClockPlan, Finding, PourBays } from "../engine/contract";
+import { useState } from "preact/hooks";
+import type { ClockPlan, Finding } from "../engine/contract";
 import { Weight } from "../parts/marks";
-import { bookText } from "../state/book";
-import { job } from "../state/job";
+import { edit, job } from "../state/job";
 import { said, t } from "../words/words";
 import { Batches } from "./Batches";
 import { MixPanel } from "./MixPanel";
-import { PatchMap } from "./PatchMap";
 import { Play } from "./Play";
 import { RecordSheet } from "./RecordSheet";
 import { RunSheet } from "./RunSheet";
 import { Timeline } from "./Timeline";
-import { pourDay, type Shown, shownRoom, useWorkedPour, working } from "./worked";
+import { keyOf, pourDay, pourName, type Shown, shownRoom, useWorkedPour, working } from "./worked";
 
 export function Pour() {
 	const day = useWorkedPour();
@@ -28,10 +25,10 @@ export function Pour() {
 					{t("Back to the floor")}
 				</a>
 				{day && day.rooms.length > 1 && (
-					<div class="pick" role="group" aria-label={t("Rooms")}>
+					<div class="pick" role="group" aria-label={t("Pours")}>
 						{day.rooms.map((room, i) => (
-							<button type="button" key={room.id} aria-pressed={i === index} onClick={() => setIndex(i)}>
-								{room.name || t("Room {n}", { n: i + 1 })}
+							<button type="button" key={keyOf(room)} aria-pressed={i === index} onClick={() => setIndex(i)}>
+								{pourName(room)}
 							</button>
 						))}
 					</div>
@@ -47,7 +44,7 @@ export function Pour() {
 				</p>
 			))}
 			{day && !shown && <p>{t("Nothing can be poured yet.")}</p>}
-			{shown && <RoomView key={shown.pour.id} shown={shown} />}
+			{shown && <RoomView key={keyOf(shown.pour)} shown={shown} />}
 			{day && (
 				<>
 					<MixPanel day={day} />
@@ -67,12 +64,11 @@ function RoomView({ shown }: { shown: Shown }) {
 	const moment = Math.min(at, clock?.timeline.finish ?? 0);
 	return (
 		<>
+			{pour.note && <p class="pour-why">{said(pour.note)}</p>}
 			{clock && <Verdict shown={shown} clock={clock} />}
 			<div class="pour-floor">
-				{clock && (
-					<Play room={room} batches={pour.batches} exits={pour.exits} plan={clock} at={moment} onMove={setAt} />
-				)}
-				<Batches batches={pour.batches} clock={clock} />
+				{clock && !pour.rough && <Play room={room} pour={pour} plan={clock} at={moment} onMove={setAt} />}
+				<Batches pour={pour} />
 			</div>
 			{clock && (
 				<section aria-labelledby="who">
@@ -124,7 +120,7 @@ function Verdict({ shown, clock }: { shown: Shown; clock: ClockPlan }) {
 				) : (
 					<p>{t("No crew of up to six people, three mixers and eight buckets keeps every edge in one pour.")}</p>
 				))}
-			{!clock.timeline.kept && <Bays shown={shown} />}
+			{!shown.pour.rough && <InBays shown={shown} />}
 			<p class="small soft">{said(day?.setting.says)}</p>
 		</section>
 	);
@@ -149,53 +145,28 @@ function Broken({ finding }: { finding: Finding }) {
 	);
 }
 
-/** The floor in bays, worked out when it is asked for. */
-function Bays({ shown }: { shown: Shown }) {
-	const [bays, setBays] = useState<PourBays | null>(null);
-	const [busy, setBusy] = useState(false);
-	const day = pourDay.value;
-	useEffect(() => setBays(null), [day]);
-	const ask = async () => {
-		if (!job.value) return;
-		setBusy(true);
-		try {
-			setBays(await call("pour.bays", { job: job.value, book: bookText.peek(), room: shown.pour.id }));
-		} finally {
-			setBusy(false);
-		}
-	};
+/** Offers bays where the crew can't keep the wet edge, and the way back to one pour. */
+function InBays({ shown }: { shown: Shown }) {
+	const { pour } = shown;
+	const inBays = job.value?.rooms.find((room) => room.id === pour.id)?.inBays ?? false;
+	if (!inBays && pour.clock?.timeline.kept) return null;
 	return (
 		<div class="bays">
-			<button type="button" class="no-print" onClick={ask} disabled={busy}>
-				{busy ? t("Working it out…") : t("Plan it in bays with this crew")}
+			{pour.dams.length > 0 && (
+				<p>{t("Dams to set before this bay: {n}. The map shows where.", { n: pour.dams.length })}</p>
+			)}
+			<button type="button" class="no-print" onClick={() => pourInBays(pour.id, !inBays)}>
+				{inBays ? t("Pour it in one go") : t("Plan it in bays with this crew")}
 			</button>
-			{bays?.why && <p>{said(bays.why)}</p>}
-			<ol class="bays-list">
-				{bays?.bays.map((bay, i) => (
-					<li key={i} class="card">
-						<h3>{t("Bay {n}", { n: i + 1 })}</h3>
-						<PatchMap
-							room={shown.room}
-							outline={bay.outline}
-							batches={bay.batches}
-							exits={[]}
-							dams={bay.dams}
-							stateOf={() => "down"}
-							label={t("Bay {n} with {dams} dams", { n: i + 1, dams: bay.dams.length })}
-						/>
-						<p class="small">
-							{t("{area}, {bags} bags, {lasts}; an edge waits {wait}.", {
-								area: said(bay.area.text),
-								bags: bay.bags,
-								lasts: said(bay.clock.lasts.text),
-								wait: said(bay.clock.longestWait.text),
-							})}{" "}
-							{bay.dams.length > 0 &&
-								t("Dams to set first: {n}, {length} in all.", { n: bay.dams.length, length: said(bay.dammed.text) })}
-						</p>
-					</li>
-				))}
-			</ol>
 		</div>
 	);
+}
+
+function pourInBays(id: string, inBays: boolean): void {
+	edit("", (draft) => {
+		const room = draft.rooms.find((one) => one.id === id);
+		if (!room) return;
+		if (inBays) room.inBays = true;
+		else delete room.inBays;
+	});
 }

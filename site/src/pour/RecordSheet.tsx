@@ -2,12 +2,12 @@
 import type { BatchPlan, BatchRecord, PourRecord } from "../engine/contract";
 import { Field } from "../parts/fields";
 import { region, said, t } from "../words/words";
-import { recordOf, write, writeBatch } from "./record";
+import { type Pouring, recordOf, write, writeBatch } from "./record";
 import { clock as minutes } from "./times";
 import type { Shown } from "./worked";
 
 export function RecordSheet({ shown }: { shown: Shown }) {
-	const record = recordOf(shown.pour.id);
+	const record = recordOf(shown.pour);
 	if (!record) return null;
 	return (
 		<section class="record" aria-labelledby="record">
@@ -16,7 +16,7 @@ export function RecordSheet({ shown }: { shown: Shown }) {
 				{t("Began {start}", { start: new Date(record.started).toLocaleString(region()) })}
 				{record.ended && `, ${t("ended {end}", { end: new Date(record.ended).toLocaleTimeString(region()) })}`}.
 			</p>
-			<RecordFields room={shown.pour.id} record={record} />
+			<RecordFields pour={shown.pour} record={record} />
 			<table class="sheet-table">
 				<caption>{t("Times from the first water: planned, then as tapped.")}</caption>
 				<thead>
@@ -43,7 +43,7 @@ export function RecordSheet({ shown }: { shown: Shown }) {
 }
 
 /** What is written down besides the taps. */
-export function RecordFields({ room, record }: { room: string; record: PourRecord }) {
+export function RecordFields({ pour, record }: { pour: Pouring; record: PourRecord }) {
 	const fields: { name: keyof PourRecord; label: string }[] = [
 		{ name: "who", label: t("Who poured") },
 		{ name: "lots", label: t("Lot numbers on the bags") },
@@ -62,7 +62,7 @@ export function RecordFields({ room, record }: { room: string; record: PourRecor
 					label={label}
 					field={`record/${name}`}
 					value={String(record[name] ?? "")}
-					onChange={(typed) => write(room, name, typed)}
+					onChange={(typed) => write(pour, name, typed)}
 				/>
 			))}
 		</div>
@@ -87,7 +87,7 @@ function Row({ shown, batch, record }: { shown: Shown; batch: BatchPlan; record:
 						type="text"
 						aria-label={t("Water measured for batch {n}", { n: batch.number })}
 						value={happened.water ?? ""}
-						onInput={(event) => writeBatch(shown.pour.id, batch.number, "water", event.currentTarget.value)}
+						onInput={(event) => writeBatch(shown.pour, batch.number, "water", event.currentTarget.value)}
 					/>
 				)}
 			</td>
@@ -101,7 +101,7 @@ function Row({ shown, batch, record }: { shown: Shown; batch: BatchPlan; record:
 						type="text"
 						aria-label={t("Note on batch {n}", { n: batch.number })}
 						value={happened.note ?? ""}
-						onInput={(event) => writeBatch(shown.pour.id, batch.number, "note", event.currentTarget.value)}
+						onInput={(event) => writeBatch(shown.pour, batch.number, "note", event.currentTarget.value)}
 					/>
 				)}
 			</td>

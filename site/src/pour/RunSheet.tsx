@@ -1,7 +1,7 @@
 // The run sheet: the whole job in order from a chosen start, with what must pass between, cautions, and a calendar file of the holds.
 import { useState } from "preact/hooks";
 import { call } from "../engine/client";
-import type { PourDay, PourEntry } from "../engine/contract";
+import type { Hand, PourDay, PourEntry } from "../engine/contract";
 import { bookText } from "../state/book";
 import { fileName, save } from "../state/files";
 import { edit, job } from "../state/job";
@@ -78,13 +78,21 @@ function Steps({ entries, when }: { entries: PourEntry[]; when: (text: string) =
 								</p>
 							))}
 						</td>
-						<td>{entry.who && said(entry.who)}</td>
+						<td>{entry.hands.length > 0 ? entry.hands.map(handSays).join("; ") : said(entry.who)}</td>
 						<td>{entry.hold && holdSays(entry, when)}</td>
 					</tr>
 				))}
 			</tbody>
 		</table>
 	);
+}
+
+/** What one person of the crew does in a pour. */
+function handSays({ person, mixes, carries }: Hand): string {
+	const n = { n: person };
+	if (mixes && carries) return t("{n} mixes, carries and pours", n);
+	if (mixes) return t("{n} mixes", n);
+	return carries ? t("{n} carries and pours", n) : t("{n} stands by", n);
 }
 
 function holdSays(entry: PourEntry, when: (text: string) => string): string {

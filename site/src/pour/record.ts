@@ -1,39 +1,47 @@
 // The record of pour day in the job document: finding it, tapping moments into it, taking the last tap back.
-import type { BatchPlan, BatchRecord, Job, PourRecord } from "../engine/contract";
+import type { BatchPlan, BatchRecord, Job, PourRecord, RoomPour } from "../engine/contract";
 import { edit, job } from "../state/job";
 
 export type Moment = "started" | "poured" | "done";
 const moments: Moment[] = ["started", "poured", "done"];
 
-export function recordIndex(current: Job | null, room: string): number {
-	return current?.record?.findIndex((record) => record.room === room) ?? -1;
+/** Which pour a record belongs to: a room's, or one part of it. */
+export type Pouring = Pick<RoomPour, "id" | "part">;
+
+export function recordIndex(current: Job | null, pour: Pouring): number {
+	return current?.record?.findIndex((one) => one.room === pour.id && (one.part ?? "") === pour.part) ?? -1;
 }
 
-export function recordOf(room: string): PourRecord | undefined {
-	return job.value?.record?.[recordIndex(job.value, room)];
+export function recordOf(pour: Pouring): PourRecord | undefined {
+	return job.value?.record?.[recordIndex(job.value, pour)];
 }
 
-function change(room: string, what: (record: PourRecord) => void): void {
+function change(pour: Pouring, what: (record: PourRecord) => void): void {
 	edit("", (draft) => {
-		const record = draft.record?.[recordIndex(draft, room)];
+		const record = draft.record?.[recordIndex(draft, pour)];
 		if (record) what(record);
 	});
 }
 
 /** A text of the record: who, lots, temperatures, notes. */
-export function write(room: string, name: keyof PourRecord, typed: string): void {
+export function write(pour: Pouring, name: keyof PourRecord, typed: string): void {
 	edit(`record/${name}`, (draft) => {
-		const record = draft.record?.[recordIndex(draft, room)];
+		const record = draft.record?.[recordIndex(draft, pour)];
 		if (record) (record[name] as string) = typed;
 	});
 }
 
-/** Begins the record of a room's pour with its first batch. */
-export function begin(room: string, batch: BatchPlan): void {
+/** Begins the record of a pour with its first batch. */
+export function begin(pour: Pouring, batch: BatchPlan): void {
 	const now = new Date().toISOString();
 	edit("", (draft) => {
-		draft.record = [...(draft.record ?? []), { room, started: now, batches: [fresh(batch, now)] }];
+		draft.record = [...(draft.record ?? []), pourRecord(pour, now, [fresh(batch, now)])];
 	});
+}
+
+function pourRecord(pour: Pouring, started: string, batches: BatchRecord[]): PourRecord {
+	const record: PourRecord = { room: pour.id, started, batches };
+	return pour.part ? { ...record, part: pour.part } : record;
 }
 
 function fresh(batch: BatchPlan, started?: string): BatchRecord {
@@ -42,29 +50,29 @@ function fresh(batch: BatchPlan, started?: string): BatchRecord {
 }
 
 /** Notes that a batch was started, poured or spread, now. */
-export function tap(room: string, batch: BatchPlan, moment: Moment): void {
+export function tap(pour: Pouring, batch: BatchPlan, moment: Moment): void {
 	const now = new Date().toISOString();
-	change(room, (record) => {
+	change(pour, (record) => {
 		batchOf(record, batch)[moment] = now;
 	});
 }
 
-export function skip(room: string, batch: BatchPlan): void {
-	change(room, (record) => {
+export function skip(pour: Pouring, batch: BatchPlan): void {
+	change(pour, (record) => {
 		batchOf(record, batch).skipped = true;
 	});
 }
 
-export function finish(room: string): void {
-	change(room, (record) => {
+export function finish(pour: Pouring): void {
+	change(pour, (record) => {
 		record.ended = new Date().toISOString();
 	});
 }
 
 /** Writes what was really measured out or noted for a batch. */
-export function writeBatch(room: string, number: number, name: "water" | "note", typed: string): void {
+export function writeBatch(pour: Pouring, number: number, name: "water" | "note", typed: string): void {
 	edit(`record/${number}/${name}`, (draft) => {
-		const found = draft.record?.[recordIndex(draft, room)]?.batches.find((one) => one.batch === number);
+		const found = draft.record?.[recordIndex(draft, pour)]?.batches.find((one) => one.batch === number);
 		if (found) found[name] = typed;
 	});
 }
@@ -93,9 +101,9 @@ function lastTap(record: PourRecord): { batch: BatchRecord; moment: Moment | "sk
 }
 
 /** Takes the last tap back; taking back the very first ends the record. */
-export function takeBack(room: string): void {
+export function takeBack(pour: Pouring): void {
 	edit("", (draft) => {
-		const index = recordIndex(draft, room);
+		const index = recordIndex(draft, pour);
 		const record = draft.record?.[index];
 		const last = record && lastTap(record);
 		if (!record || !last) return;

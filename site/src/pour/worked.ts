@@ -5,7 +5,7 @@ import { callLatest } from "../engine/client";
 import type { BatchPlan, Job, PourDay, RoomPlan, RoomPour } from "../engine/contract";
 import { bookText } from "../state/book";
 import { job, plan, trouble } from "../state/job";
-import { said } from "../words/words";
+import { said, t } from "../words/words";
 
 export const pourDay = signal<PourDay | null>(null);
 export const working = signal(false);
@@ -50,6 +50,26 @@ export function shownRoom(index: number): Shown | undefined {
 	const pour = pourDay.value?.rooms[index];
 	const room = plan.value?.rooms.find((one) => one.id === pour?.id);
 	return pour && room ? { pour, room } : undefined;
+}
+
+/** Names a pour among all of the job's. */
+export function keyOf(pour: RoomPour): string {
+	return `${pour.id} ${pour.part}`;
+}
+
+/** Which lift and which bay of its room a pour is; empty for the only one. */
+export function partName(pour: RoomPour): string {
+	const lift = pour.lifts > 1 ? t("lift {n} of {of}", { n: pour.lift, of: pour.lifts }) : "";
+	const bay = pour.bays > 1 ? t("bay {n} of {of}", { n: pour.bay, of: pour.bays }) : "";
+	return [lift, bay].filter(Boolean).join(", ");
+}
+
+/** What a pour is called in a list of the job's pours. */
+export function pourName(pour: RoomPour): string {
+	const rooms = [...new Set(pourDay.value?.rooms.map((one) => one.id))];
+	const room = pour.name || t("Room {n}", { n: rooms.indexOf(pour.id) + 1 });
+	const part = partName(pour);
+	return rooms.length === 1 && part ? part : [room, part].filter(Boolean).join(", ");
 }
 
 /** The water of a batch as a person measures it. */

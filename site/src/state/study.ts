@@ -1,7 +1,7 @@
 // The study of the open job: what is too slow to be worked out on every keystroke. It is asked for when the edits pause, and comes after the plan.
 import { effect, signal } from "@preact/signals";
-import { callLatest } from "../engine/client";
-import type { Job, RoomStudy, Study } from "../engine/contract";
+import { call, callLatest } from "../engine/client";
+import type { Job, PlaneChoice, PlaneCosts, RoomStudy, Study } from "../engine/contract";
 import { bookText } from "./book";
 import { job } from "./job";
 
@@ -31,11 +31,32 @@ async function work(next: Job): Promise<void> {
 		const worked = await callLatest("study", { job: next, book: bookText.peek() });
 		if (job.value !== next || !worked) return;
 		study.value = worked;
+		planeCosts.value = null;
+		void priceOut(next);
 	} catch (error) {
 		if (job.value !== next) return;
 		studyTrouble.value = (error as Error).message;
 	}
 	studying.value = false;
+}
+
+/** What each plane costs by the shop's price list; null while that is coming. */
+export const planeCosts = signal<PlaneCosts | null>(null);
+
+async function priceOut(next: Job): Promise<void> {
+	try {
+		const { shop } = await call("shop.open", {});
+		const costs = await callLatest("takeoff.planes", { job: next, shop, book: bookText.peek() });
+		if (job.value === next && costs) planeCosts.value = costs;
+	} catch (error) {
+		if (job.value === next) studyTrouble.value = (error as Error).message;
+	}
+}
+
+/** What one of a room's planes costs; empty where that isn't known. */
+export function planeCost(room: string, choice: PlaneChoice): string {
+	const planes = planeCosts.value?.rooms.find((one) => one.id === room)?.planes ?? [];
+	return planes.find((one) => JSON.stringify(one.choice) === JSON.stringify(choice))?.total ?? "";
 }
 
 export function roomStudy(id: string | undefined): RoomStudy | undefined {
