@@ -43,7 +43,7 @@ func textOf(r *rules.Rule) *RuleText {
 // ViewBook shows a whole book.
 func ViewBook(b *Rulebook) BookView {
 	ships, _ := shipped.Book()
-	view := BookView{Title: b.Book.Title, Version: b.Book.Version, Rules: []RuleView{}, Errors: some(b.Errors), Left: []RuleText{}}
+	view := BookView{Title: b.Book.Title, Version: b.Book.Version, Rules: []RuleView{}, Errors: some(b.Errors()), Left: []RuleText{}}
 	examples := b.Compiled.Examples()
 	for i := range b.Book.Rules {
 		view.Rules = append(view.Rules, b.view(&b.Book.Rules[i], ships, examples))
@@ -61,7 +61,7 @@ func (b *Rulebook) view(r *rules.Rule, ships *rules.Book, examples []rules.Examp
 		Rule: *r, Text: r.Text(), Shipped: textOf(ships.Find(r.Name)), Changed: b.changed[r.Name], Errors: []*rules.Error{}, Examples: []rules.ExampleResult{},
 		Literals: some(r.Literals()), Uses: some(b.Compiled.Uses(r.Name)), Needs: some(b.Compiled.Needs(r.Name)),
 	}
-	for _, e := range b.Errors {
+	for _, e := range b.Errors() {
 		if e.Rule == r.Name {
 			v.Errors = append(v.Errors, e)
 		}

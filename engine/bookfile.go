@@ -176,7 +176,7 @@ func PreviewFile(text string, book *Rulebook) Preview {
 		return p
 	}
 	brought := ReadRulebook(file.Book)
-	p.Errors, p.Rules = some(brought.Errors), ruleChanges(book.Book, brought.Book)
+	p.Errors, p.Rules = some(brought.Errors()), ruleChanges(book.Book, brought.Book)
 	return p
 }
 

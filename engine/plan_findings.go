@@ -17,7 +17,7 @@ func (w *work) judge() {
 		}
 		w.judgeRoom(room)
 	}
-	sort.SliceStable(w.findings, func(i, j int) bool { return gravity(w.findings[i]) < gravity(w.findings[j]) })
+	w.findings = byGravity(w.findings)
 }
 
 func (w *work) judgeRoom(room *roomWork) {
@@ -67,9 +67,29 @@ func waitsForPour(missing []string) bool {
 	return false
 }
 
-// gravity puts findings in the order in which a person should read them.
-func gravity(f Finding) int {
-	weight := map[string]int{rules.Stop: 0, rules.Fix: 1, rules.Watch: 2}[f.Weight]
+// byGravity puts findings in the order in which a person should read them.
+func byGravity(findings []Finding) []Finding {
+	ordered := make([]Finding, 0, len(findings))
+	for grave := 0; grave <= leastGrave; grave++ {
+		for i := range findings {
+			if gravity(&findings[i]) == grave {
+				ordered = append(ordered, findings[i])
+			}
+		}
+	}
+	return ordered
+}
+
+const leastGrave = 11
+
+func gravity(f *Finding) int {
+	weight := 0
+	switch f.Weight {
+	case rules.Fix:
+		weight = 1
+	case rules.Watch:
+		weight = 2
+	}
 	switch f.State {
 	case rules.Broken:
 		return weight
@@ -82,7 +102,7 @@ func gravity(f Finding) int {
 	case rules.Off:
 		return 10
 	}
-	return 11
+	return leastGrave
 }
 
 // derived tells which answers a worked-out word waits for.
@@ -104,12 +124,16 @@ var derived = map[string][]string{
 
 var joistAnswers = []string{"joist.size", "joist.breadth", "joist.depth", "joist.grade", "joist.spacing", "joist.span", "finish.kind", "finish.thickness"}
 
-// questions lists what the checks would like to know, each thing once, in the order of the work.
-func (w *work) questions() []Question {
+var wordOrder = func() map[string]int {
 	order := make(map[string]int, len(vocabulary))
 	for i := range vocabulary {
 		order[vocabulary[i].Name] = i
 	}
+	return order
+}()
+
+// questions lists what the checks would like to know, each thing once, in the order of the work.
+func (w *work) questions() []Question {
 	type key struct{ word, room, id string }
 	byKey := map[key]int{}
 	list := []Question{}
@@ -133,7 +157,7 @@ func (w *work) questions() []Question {
 			}
 		}
 	}
-	sort.SliceStable(list, func(i, j int) bool { return order[list[i].Word] < order[list[j].Word] })
+	sort.SliceStable(list, func(i, j int) bool { return wordOrder[list[i].Word] < wordOrder[list[j].Word] })
 	return list
 }
 

@@ -241,10 +241,7 @@ func (w *work) deckPlan(deck *deckWork) DeckPlan {
 func (w *work) figures(scope string, facts rules.Facts) []FigurePlan {
 	list := []FigurePlan{}
 	for _, result := range w.book.Compiled.Figures(scope, facts) {
-		figure := FigurePlan{Name: result.Name, State: result.State, Missing: result.Missing, Changed: w.book.touched[result.Name]}
-		if rule := w.book.Book.Find(result.Name); rule != nil {
-			figure.Words = rule.Words
-		}
+		figure := FigurePlan{Name: result.Name, Words: result.Words, State: result.State, Missing: result.Missing, Changed: w.book.touched[result.Name]}
 		if result.State == rules.Known {
 			figure.Text = w.book.Compiled.Show(result.Name, result.Value, w.units)
 		}

@@ -18,7 +18,7 @@ import (
 var book = ShippedRulebook()
 
 func TestTheShippedRulebookHasNoErrorsAndItsExamplesHold(t *testing.T) {
-	for _, err := range book.Errors {
+	for _, err := range book.Errors() {
 		assert.NoError(t, err)
 	}
 	for _, result := range book.Compiled.Examples() {

@@ -1,10 +1,6 @@
 package engine
 
-import (
-	"sort"
-
-	"lowspot/rules"
-)
+import "lowspot/rules"
 
 // factPours gives the checks what the clock knows of a room's pours: the worst of them, and all of them together.
 func (p *pourWork) factPours(r *roomWork) {
@@ -37,8 +33,7 @@ func (p *pourWork) pourFindings() []Finding {
 			list = append(list, p.judgePour(room.facts, Subject{Scope: ScopeRoom, Room: room.room.ID, ID: room.room.ID, Name: room.room.Name})...)
 		}
 	}
-	sort.SliceStable(list, func(i, j int) bool { return gravity(list[i]) < gravity(list[j]) })
-	return list
+	return byGravity(list)
 }
 
 func (p *pourWork) judgePour(facts rules.Facts, subject Subject) []Finding {

@@ -5,19 +5,18 @@ import (
 	"lowspot/rules/shipped"
 )
 
-// Rulebook is a book compiled against the vocabulary. Rules with errors come out faulty; the others work.
+// Rulebook is a book that works against the vocabulary. Rules with errors come out faulty; the others work.
 type Rulebook struct {
 	Book     *rules.Book
 	Compiled *rules.Compiled
-	Errors   []*rules.Error
+	misread  []*rules.Error      // what is wrong with the lines that it was read from
 	changed  map[string]bool     // the rules that say something else than the shipped ones, or that are the person's own
 	touched  map[string][]string // by rule: the changed ones behind it, itself or a figure that it reads
 }
 
-// NewRulebook compiles a book.
+// NewRulebook prepares a book.
 func NewRulebook(book *rules.Book) *Rulebook {
-	compiled, errors := rules.Compile(book, ruleVocabulary())
-	b := &Rulebook{Book: book, Compiled: compiled, Errors: errors, changed: map[string]bool{}, touched: map[string][]string{}}
+	b := prepared(book)
 	ships, _ := shipped.Book()
 	for i := range book.Rules {
 		if name := book.Rules[i].Name; !ships.Find(name).Alike(&book.Rules[i]) {
@@ -30,16 +29,28 @@ func NewRulebook(book *rules.Book) *Rulebook {
 	return b
 }
 
-// ReadRulebook reads a book's text and compiles it; what is wrong with its lines is among the errors.
-func ReadRulebook(text string) *Rulebook {
-	book, errors := rules.Parse(text)
-	compiled := NewRulebook(book)
-	compiled.Errors = append(errors, compiled.Errors...)
-	return compiled
+func prepared(book *rules.Book) *Rulebook {
+	return &Rulebook{Book: book, Compiled: rules.Prepare(book, ruleVocabulary()), changed: map[string]bool{}, touched: map[string][]string{}}
 }
 
-// ShippedRulebook compiles the rulebook that ships.
-func ShippedRulebook() *Rulebook { return ReadRulebook(shipped.Text()) }
+// ReadRulebook reads a book's text; what is wrong with its lines is among the errors.
+func ReadRulebook(text string) *Rulebook {
+	book, misread := rules.Parse(text)
+	b := NewRulebook(book)
+	b.misread = misread
+	return b
+}
+
+// ShippedRulebook is the rulebook that ships.
+func ShippedRulebook() *Rulebook {
+	book, _ := shipped.Book()
+	return prepared(book)
+}
+
+// Errors is all that is wrong with the book.
+func (b *Rulebook) Errors() []*rules.Error {
+	return append(b.misread[:len(b.misread):len(b.misread)], b.Compiled.Errors()...)
+}
 
 // quantity gives a figure's number where it is known.
 func (b *Rulebook) quantity(name string, facts rules.Facts) (float64, rules.Result) {

@@ -1,59 +1,58 @@
 package rules
 
-// The order of figures: circles and chains that are too long.
+// The order of figures: each is compiled after those that it uses, and circles and chains that are too long are told.
 
 import (
+	"slices"
 	"strings"
 )
 
-// findCircles breaks the figures that need each other, and names the circle.
-func (c *compiling) findCircles() {
-	depths := make([]int, len(c.figures)) // 0 not visited, -1 being visited
-	var path []int
-	var visit func(i int) int
-	visit = func(i int) int {
-		f := &c.figures[i]
-		switch {
-		case depths[i] > 0:
-			return depths[i]
-		case depths[i] < 0:
-			c.circle(path, i)
-			return 1
-		}
-		depths[i] = -1
-		path = append(path, i)
-		deepest := 0
-		for _, used := range c.uses(f) {
-			deepest = max(deepest, visit(used))
-		}
-		path = path[:len(path)-1]
-		depths[i] = deepest + 1
-		if depths[i] > limitChain && f.broken == nil {
-			f.broken = c.fail(f.rule, "value", CodeLimit, "More than "+count(limitChain, "figure")+" hang on one another here.", "Put some of them together.")
-			f.code = nil
-		}
-		return depths[i]
+// settle compiles a figure and those that it uses, where they weren't yet.
+func (c *Compiled) settle(i int) {
+	f := &c.figures[i]
+	switch {
+	case f.depth < 0:
+		c.circle(slices.Index(c.path, i))
+		return
+	case f.depth > 0 || f.broken != nil:
+		return
 	}
-	for i := range c.figures {
-		visit(i)
+	f.depth = -1
+	c.path = append(c.path, i)
+	c.compile(f.value)
+	c.path = c.path[:len(c.path)-1]
+	f.depth = 1
+	if f.broken == nil {
+		f.broken = f.value.broken
+	}
+	if f.value.code == nil {
+		return
+	}
+	for slot := range f.value.code.reads {
+		if used := c.names.list[slot].figure; used >= 0 {
+			f.depth = max(f.depth, c.figures[used].depth+1)
+		}
+	}
+	f.percent = f.value.code.shape.percent
+	if f.depth > limitChain && f.broken == nil {
+		f.broken = f.rule.failField("value", CodeLimit, "More than "+count(limitChain, "figure")+" hang on one another here.", "Put some of them together.")
+		f.told = append(f.told, f.broken)
 	}
 }
 
-func (c *compiling) circle(path []int, back int) {
-	var turn []string
-	for start, i := range path {
-		if i == back {
-			for _, j := range path[start:] {
-				turn = append(turn, c.figures[j].rule.Name)
-			}
-		}
+// circle breaks the figures that need each other, and names the circle from the first of them on.
+func (c *Compiled) circle(from int) {
+	turn := slices.Clone(c.path[from:])
+	first := slices.Index(turn, slices.Min(turn))
+	turn = append(turn[first:], turn[:first]...)
+	var names []string
+	for _, i := range append(turn, turn[0]) {
+		names = append(names, c.figures[i].rule.Name)
 	}
-	turn = append(turn, c.figures[back].rule.Name)
-	f := &c.figures[back]
-	broken := c.fail(f.rule, "value", CodeCircle, "These figures go in a circle: "+strings.Join(turn, " → ")+".", "Give one of them a value that does not need the others.")
-	for _, i := range path {
-		if contains(turn, c.figures[i].rule.Name) {
-			c.figures[i].broken, c.figures[i].code = broken, nil
-		}
+	f := &c.figures[turn[0]]
+	broken := f.rule.failField("value", CodeCircle, "These figures go in a circle: "+strings.Join(names, " → ")+".", "Give one of them a value that does not need the others.")
+	f.told = append(f.told, broken)
+	for _, i := range turn {
+		c.figures[i].broken = broken
 	}
 }

@@ -1,10 +1,12 @@
 package rules
 
-// Compiling a book: every rule is checked on its own, so that one bad rule never takes the others with it.
+// Compiling a book: every rule is checked on its own, so that one bad rule never takes the others with it. What stands round the expressions is
+// checked at once, an expression when it is first wanted: a job runs few of a book's, and compiling one costs more than running it a hundred times.
 
 import (
 	"sort"
 	"strings"
+	"sync"
 )
 
 // limitChain is how many figures may hang on one another; each costs stack when it is worked out.
@@ -12,134 +14,131 @@ const limitChain = 64
 
 // Compiled is a book ready to be worked out, on any number of facts. It is not changed by that.
 type Compiled struct {
-	names   *names
-	figures []figure
-	checks  []check
+	names    *names
+	figures  []figure
+	checks   []check
+	told     []*Error        // of what stands round the expressions
+	examples func() []*Error // reads the rules' examples and tells what is wrong with them
+	errors   func() []*Error
+	runs     sync.Pool  // that have ended
+	mutex    sync.Mutex // of all compiling
+	path     []int      // the figures that are being compiled, each for the one before it
 }
 
 type figure struct {
 	rule     *Rule
 	slot     int
-	code     *code  // nil when broken
-	applies  *code  // where it is worth telling; nil: always
-	broken   *Error // why it can't be worked out
+	value    *expression
+	applies  *expression // where it is worth telling; nil: always
+	broken   *Error      // why it can't be worked out, whatever its value says
+	told     []*Error    // of its place among the others
+	depth    int         // how many figures hang on one another down from it; 0 not compiled yet, -1 being compiled
+	percent  bool        // it is shown in per cent; known once it is compiled
 	examples []example
 }
 
 type check struct {
 	rule     *Rule
-	applies  *code // nil: always
-	holds    *code
+	applies  *expression // nil: always
+	holds    *expression
 	says     *template
 	remedy   *template
 	broken   *Error
+	told     []*Error
 	examples []example
 }
 
-// Compile checks a book against a vocabulary. With errors the rules that are right still work; the others come out faulty.
+// Compile checks a book against a vocabulary and compiles all of it. With errors the rules that are right still work; the others come out faulty.
 func Compile(b *Book, v Vocabulary) (*Compiled, []*Error) {
-	c := &compiling{Compiled: &Compiled{names: nameWords(v)}, seen: map[string]bool{}}
+	c := Prepare(b, v)
+	return c, c.Errors()
+}
+
+// Prepare is Compile that leaves each expression until it is first wanted.
+func Prepare(b *Book, v Vocabulary) *Compiled {
+	c := &Compiled{names: nameWords(v)}
+	c.names.percent = func(i int) bool {
+		c.settle(i)
+		return c.figures[i].percent
+	}
+	c.examples = sync.OnceValue(c.readExamples)
+	c.errors = sync.OnceValue(c.findErrors)
+	h := &heading{Compiled: c, seen: map[string]bool{}}
 	if len(b.Rules) > LimitRules {
-		c.errors = append(c.errors, &Error{Code: CodeLimit, Message: "The rulebook has more than " + count(LimitRules, "rule") + "; those after are left out.", Remedy: "Split the book."})
+		c.told = append(c.told, &Error{Code: CodeLimit, Message: "The rulebook has more than " + count(LimitRules, "rule") + "; those after are left out.", Remedy: "Split the book."})
 	}
 	rules := make([]Rule, min(len(b.Rules), LimitRules))
 	copy(rules, b.Rules)
 	for i := range rules {
-		c.header(&rules[i])
+		h.header(&rules[i])
 	}
-	for i := range c.figures {
-		c.compileFigure(&c.figures[i])
-	}
-	c.findCircles()
 	for i := range rules {
 		if rules[i].Check {
-			c.compileCheck(&rules[i])
+			c.checks = append(c.checks, newCheck(&rules[i]))
 		}
 	}
-	c.readExamples()
-	sort.SliceStable(c.errors, func(i, j int) bool {
-		a, b := c.errors[i], c.errors[j]
+	return c
+}
+
+// Errors compiles all that was not wanted yet and tells what is wrong with the book, in the order of its text.
+func (c *Compiled) Errors() []*Error { return c.errors() }
+
+func (c *Compiled) findErrors() []*Error {
+	found := append([]*Error{}, c.told...)
+	for i := range c.figures {
+		f := c.figure(i)
+		if f.value != nil {
+			found = append(found, f.value.told...)
+		}
+		found = append(found, c.tell(f.applies)...)
+	}
+	for i := range c.figures {
+		found = append(found, c.figures[i].told...)
+	}
+	for i := range c.checks {
+		k := &c.checks[i]
+		found = append(append(append(found, k.told...), c.tell(k.holds)...), c.tell(k.applies)...)
+		for _, t := range []*template{k.says, k.remedy} {
+			for i := range t.parts {
+				found = append(found, c.tell(t.parts[i].put)...)
+			}
+			found = append(found, t.told...)
+		}
+	}
+	found = append(found, c.examples()...)
+	sort.SliceStable(found, func(i, j int) bool {
+		a, b := found[i], found[j]
 		return a.Line < b.Line || a.Line == b.Line && a.Column < b.Column
 	})
-	if len(c.errors) > limitErrors {
-		c.errors = c.errors[:limitErrors]
+	if len(found) > limitErrors {
+		found = found[:limitErrors]
 	}
-	return c.Compiled, c.errors
+	return found
 }
 
-type compiling struct {
-	*Compiled
-	seen   map[string]bool
-	errors []*Error
-}
-
-// fail tells an error of a whole field.
-func (c *compiling) fail(r *Rule, field, code, message, remedy string) *Error {
+// failField makes an error of a whole field.
+func (r *Rule) failField(field, code, message, remedy string) *Error {
 	e := &Error{Code: code, Rule: r.Name, Field: field, Message: message, Remedy: remedy}
 	r.locate(e, field, nil)
-	c.errors = append(c.errors, e)
 	return e
 }
 
-// expression compiles one field's expression; broken is why it can't be used.
-func (c *compiling) expression(r *Rule, field, text string, wanted shape) (*code, *Error) {
-	out, errors := compileExpression(c.names, r.For, source{rule: r, field: field, whole: text, text: text}, wanted)
-	c.errors = append(c.errors, errors...)
-	if out == nil && len(errors) == 0 {
-		errors = []*Error{{Code: CodeUnknown, Rule: r.Name, Field: field, Message: "This uses a figure that has an error of its own.", Remedy: "Put that one right first."}}
-	}
-	if out == nil {
-		return nil, errors[0]
-	}
-	return out, nil
-}
-
-func (c *compiling) compileFigure(f *figure) {
-	if f.broken != nil {
-		return
-	}
-	if strings.TrimSpace(f.rule.Value) == "" {
-		f.broken = c.fail(f.rule, "value", CodeFormat, "This figure has no value.", "Write “value:” with an expression.")
-		return
-	}
-	f.code, f.broken = c.expression(f.rule, "value", f.rule.Value, c.names.list[f.slot].shape)
-	if strings.TrimSpace(f.rule.Applies) != "" {
-		f.applies, _ = c.expression(f.rule, "applies", f.rule.Applies, truthShape)
-	}
-	if f.code != nil && f.code.shape.percent {
-		c.names.list[f.slot].shape.percent = true
-	}
-}
-
-func (c *compiling) compileCheck(r *Rule) {
-	out := check{rule: r}
-	note := func(e *Error) {
-		if out.broken == nil {
-			out.broken = e
-		}
+func newCheck(r *Rule) check {
+	k := check{
+		rule: r, holds: newExpression(r, "holds", r.Holds, truthShape), applies: newExpression(r, "applies", r.Applies, truthShape),
+		says: newTemplate(r, "says", r.Says), remedy: newTemplate(r, "remedy", r.Remedy),
 	}
 	if r.Weight != Stop && r.Weight != Fix && r.Weight != Watch {
-		note(c.fail(r, "weight", CodeFormat, "A check's weight is stop, fix or watch; this says “"+r.Weight+"”.", "Write “weight: stop” where nobody should pour before it is put right."))
+		k.told = append(k.told, r.failField("weight", CodeFormat, "A check's weight is stop, fix or watch; this says “"+r.Weight+"”.", "Write “weight: stop” where nobody should pour before it is put right."))
 	}
-	if strings.TrimSpace(r.Holds) == "" {
-		note(c.fail(r, "holds", CodeFormat, "This check has no condition.", "Write “holds:” with an expression."))
-	} else {
-		var broken *Error
-		out.holds, broken = c.expression(r, "holds", r.Holds, truthShape)
-		note(broken)
+	if k.holds == nil {
+		k.told = append(k.told, r.failField("holds", CodeFormat, "This check has no condition.", "Write “holds:” with an expression."))
 	}
-	if strings.TrimSpace(r.Applies) != "" {
-		var broken *Error
-		out.applies, broken = c.expression(r, "applies", r.Applies, truthShape)
-		note(broken)
+	if len(k.told) > 0 {
+		k.broken = k.told[0]
 	}
 	if strings.TrimSpace(r.Says) == "" {
-		note(c.fail(r, "says", CodeFormat, "This check says nothing.", "Write “says:” with a sentence; {depth.least} puts a value in."))
+		k.told = append(k.told, r.failField("says", CodeFormat, "This check says nothing.", "Write “says:” with a sentence; {depth.least} puts a value in."))
 	}
-	var errors []*Error
-	out.says, errors = compileTemplate(c.names, r, "says", r.Says)
-	c.errors = append(c.errors, errors...)
-	out.remedy, errors = compileTemplate(c.names, r, "remedy", r.Remedy)
-	c.errors = append(c.errors, errors...)
-	c.checks = append(c.checks, out)
+	return k
 }

@@ -29,35 +29,39 @@ type example struct {
 	err    *Error
 }
 
-func (c *compiling) readExamples() {
+func (c *Compiled) readExamples() []*Error {
+	var told, wrong []*Error
 	for i := range c.figures {
 		f := &c.figures[i]
-		f.examples = c.examplesOf(f.rule, &c.names.list[f.slot])
+		f.examples, wrong = c.examplesOf(f.rule, &c.names.list[f.slot])
+		told = append(told, wrong...)
 	}
 	for i := range c.checks {
-		c.checks[i].examples = c.examplesOf(c.checks[i].rule, nil)
+		k := &c.checks[i]
+		k.examples, wrong = c.examplesOf(k.rule, nil)
+		told = append(told, wrong...)
 	}
+	return told
 }
 
-func (c *compiling) examplesOf(r *Rule, figure *named) []example {
-	var list []example
+func (c *Compiled) examplesOf(r *Rule, figure *named) (list []example, told []*Error) {
 	for n, text := range r.Examples {
 		if n == LimitExamples {
-			c.fail(r, "example", CodeLimit, "This rule has more than "+count(LimitExamples, "example")+".", "Keep those that tell something new.")
+			told = append(told, r.failField("example", CodeLimit, "This rule has more than "+count(LimitExamples, "example")+".", "Keep those that tell something new."))
 			break
 		}
 		e := c.readExample(text, figure)
 		if e.err != nil {
 			e.err.Rule, e.err.Field = r.Name, label("example", n)
 			r.locate(e.err, label("example", n), nil)
-			c.errors = append(c.errors, e.err)
+			told = append(told, e.err)
 		}
 		list = append(list, e)
 	}
-	return list
+	return list, told
 }
 
-func (c *compiling) readExample(text string, figure *named) example {
+func (c *Compiled) readExample(text string, figure *named) example {
 	e := example{text: text, given: Facts{}}
 	if len(text) > LimitField {
 		e.err = &Error{Code: CodeLimit, Message: "This example is longer than " + bytesText(LimitField) + ".", Remedy: "Shorten it."}
@@ -116,7 +120,7 @@ func isName(text string) bool {
 	return true
 }
 
-func (c *compiling) readGiven(part string, into Facts) *Error {
+func (c *Compiled) readGiven(part string, into Facts) *Error {
 	name, typed, found := strings.Cut(part, "=")
 	name, typed = strings.TrimSpace(name), strings.TrimSpace(typed)
 	slot, known := c.names.slots[name]
@@ -140,7 +144,7 @@ func (c *compiling) readGiven(part string, into Facts) *Error {
 	return nil
 }
 
-func (c *compiling) readWanted(e *example, figure *named) *Error {
+func (c *Compiled) readWanted(e *example, figure *named) *Error {
 	states := []string{string(Kept), string(Broken), string(Idle), string(Unanswered), string(Faulty)}
 	if figure == nil {
 		e.state = State(e.wanted)

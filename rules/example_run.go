@@ -8,6 +8,7 @@ import (
 
 // Examples runs every rule's examples, switched off or not, in the book's order: figures first, then checks.
 func (c *Compiled) Examples() []ExampleResult {
+	c.examples()
 	var results []ExampleResult
 	for i := range c.figures {
 		for n := range c.figures[i].examples {
@@ -34,14 +35,14 @@ func (c *Compiled) runFigure(f *figure, n int) ExampleResult {
 	if e.err != nil {
 		return out
 	}
-	on := *f
+	on := *c.figure(c.names.list[f.slot].figure)
 	rule := *f.rule
 	rule.Off = ""
 	on.rule = &rule
 	got := c.newRun(e.given).figure(&on)
 	out.Got, out.Passed = string(got.state), got.state == e.state
 	if got.state == Known {
-		of := c.names.list[f.slot].shape
+		of := c.shape(f.slot)
 		out.Got = show(got.value, of, quantity.Metric)
 		out.Passed = e.state == Known && sameValue(valueOf(got.value, of.kind), e.value)
 	}

@@ -6,8 +6,14 @@ import (
 	"lowspot/engine/quantity"
 )
 
+// heading is a book whose rules are being made known.
+type heading struct {
+	*Compiled
+	seen map[string]bool
+}
+
 // header checks what stands around a rule's expressions and makes the figures known by name.
-func (c *compiling) header(r *Rule) {
+func (c *heading) header(r *Rule) {
 	if r.For == "" {
 		r.For = "job"
 	}
@@ -23,10 +29,13 @@ func (c *compiling) header(r *Rule) {
 		}
 	}
 	if c.name(r); !r.Check {
-		f := figure{rule: r, slot: len(c.names.list)}
 		s := c.figureShape(r)
-		if s.bad() {
-			f.broken = c.errors[len(c.errors)-1]
+		f := figure{rule: r, slot: len(c.names.list), value: newExpression(r, "value", r.Value, s), applies: newExpression(r, "applies", r.Applies, truthShape)}
+		switch {
+		case s.bad():
+			f.broken = c.told[len(c.told)-1]
+		case f.value == nil:
+			f.broken = c.fail(r, "value", CodeFormat, "This figure has no value.", "Write “value:” with an expression.")
 		}
 		if !c.names.taken(r.Name) {
 			c.names.add(named{name: r.Name, scope: r.For, shape: s, figure: len(c.figures)})
@@ -35,8 +44,15 @@ func (c *compiling) header(r *Rule) {
 	}
 }
 
+// fail tells an error of a whole field.
+func (c *heading) fail(r *Rule, field, code, message, remedy string) *Error {
+	e := r.failField(field, code, message, remedy)
+	c.told = append(c.told, e)
+	return e
+}
+
 // name checks a rule's name.
-func (c *compiling) name(r *Rule) {
+func (c *heading) name(r *Rule) {
 	switch {
 	case !wellNamed(r.Name, r.Check) && r.Check:
 		c.fail(r, "", CodeFormat, "“"+r.Name+"” is no name for a check.", "Use small letters, digits and hyphens, beginning with a letter: thin-over-wood.")
@@ -65,7 +81,7 @@ func wellNamed(name string, check bool) bool {
 }
 
 // figureShape is the kind of value that a figure says it has.
-func (c *compiling) figureShape(r *Rule) shape {
+func (c *heading) figureShape(r *Rule) shape {
 	switch r.Kind {
 	case "", Quantity:
 		d, known := quantity.DimensionNamed(r.Dimension)

@@ -42,7 +42,7 @@ func words() Vocabulary {
 // given reads facts as a rule's examples write them.
 func given(t testing.TB, v Vocabulary, text string) Facts {
 	t.Helper()
-	c := &compiling{Compiled: &Compiled{names: nameWords(v)}}
+	c := &Compiled{names: nameWords(v)}
 	e := c.readExample(text+" => kept", nil)
 	require.Nil(t, e.err, "%s: %v", text, e.err)
 	return e.given

@@ -57,7 +57,11 @@ func (l *lowering) resolve(id int, n ast.Node) (slot int, s shape, ok bool) {
 		return 0, s, false
 	}
 	l.spoiled = l.spoiled || named.shape.bad()
-	return slot, named.shape, true
+	s = named.shape
+	if named.figure >= 0 {
+		s.percent = l.names.percent(named.figure)
+	}
+	return slot, s, true
 }
 
 // dotted is the name that a chain of members spells.

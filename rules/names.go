@@ -8,6 +8,7 @@ type names struct {
 	slots   map[string]int
 	parts   map[string]bool // first parts of dotted names
 	choices map[string]bool // every option of a choice
+	percent func(int) bool  // compiles a figure, by its number, and tells whether it is shown in per cent
 }
 
 type named struct {

@@ -16,7 +16,7 @@ func (c *Compiled) Needs(name string) []string {
 func (c *Compiled) reachAll(name string, reached map[int]bool) {
 	for i := range c.figures {
 		if c.figures[i].rule.Name == name {
-			c.reach(c.figures[i].code, reached)
+			c.reach(c.figure(i).value, reached)
 		}
 	}
 	for i := range c.checks {
@@ -40,30 +40,17 @@ func (c *Compiled) Uses(name string) []string {
 	return figures
 }
 
-func (c *Compiled) reach(from *code, reached map[int]bool) {
-	if from == nil {
+func (c *Compiled) reach(from *expression, reached map[int]bool) {
+	code, _ := c.code(from)
+	if code == nil {
 		return
 	}
-	for slot := range from.reads {
+	for slot := range code.reads {
 		if !reached[slot] {
 			reached[slot] = true
 			if i := c.names.list[slot].figure; i >= 0 {
-				c.reach(c.figures[i].code, reached)
+				c.reach(c.figure(i).value, reached)
 			}
 		}
 	}
-}
-
-// uses are the figures that a figure's value reads, in the order of their slots.
-func (c *Compiled) uses(f *figure) []int {
-	if f.code == nil {
-		return nil
-	}
-	var used []int
-	for slot := range c.names.list {
-		if _, reads := f.code.reads[slot]; reads && c.names.list[slot].figure >= 0 {
-			used = append(used, c.names.list[slot].figure)
-		}
-	}
-	return used
 }

@@ -8,12 +8,15 @@ func (c *Compiled) Figure(name string, f Facts) Result {
 	if !known || c.names.list[slot].figure < 0 {
 		return Result{Name: name, State: Faulty, Fault: &Error{Code: CodeUnknown, Message: "No figure is called “" + name + "”.", Remedy: "It may have been renamed."}}
 	}
-	return c.newRun(f).result(slot)
+	r := c.newRun(f)
+	defer r.end()
+	return r.result(slot)
 }
 
 // Figures works out every figure of a scope that applies there, in the book's order. One that doesn't is still worked out where another rule reads it.
 func (c *Compiled) Figures(scope string, f Facts) []Result {
 	r := c.newRun(f)
+	defer r.end()
 	results := make([]Result, 0, len(c.figures))
 	for _, one := range c.figures {
 		if one.rule.For == scope && !r.idle(one.applies) {
@@ -24,7 +27,7 @@ func (c *Compiled) Figures(scope string, f Facts) []Result {
 }
 
 // idle tells whether a condition is known not to hold.
-func (r *run) idle(applies *code) bool {
+func (r *run) idle(applies *expression) bool {
 	if applies == nil {
 		return false
 	}
@@ -34,7 +37,7 @@ func (r *run) idle(applies *code) bool {
 
 func (r *run) result(slot int) Result {
 	n, a := &r.compiled.names.list[slot], r.answer(slot)
-	return Result{Name: n.name, State: a.state, Value: valueOf(a.value, n.shape.kind), Given: a.given, Missing: a.missing, Fault: a.fault}
+	return Result{Name: n.name, Words: r.compiled.figures[n.figure].rule.Words, State: a.state, Value: valueOf(a.value, n.shape.kind), Given: a.given, Missing: a.missing, Fault: a.fault}
 }
 
 func valueOf(value any, kind Kind) Value {
@@ -56,7 +59,7 @@ func (c *Compiled) Show(name string, v Value, s quantity.System) string {
 	if !known {
 		return v.Text
 	}
-	of := c.names.list[slot].shape
+	of := c.shape(slot)
 	switch of.kind {
 	case Quantity:
 		return show(v.Number, of, s)
@@ -69,6 +72,7 @@ func (c *Compiled) Show(name string, v Value, s quantity.System) string {
 // Checks works out every check of a scope on one set of facts, in the book's order. Sentences show quantities in the system of units.
 func (c *Compiled) Checks(scope string, f Facts, s quantity.System) []Outcome {
 	r := c.newRun(f)
+	defer r.end()
 	outcomes := make([]Outcome, 0, len(c.checks))
 	for i := range c.checks {
 		k := &c.checks[i]
@@ -110,7 +114,7 @@ func (r *run) judge(k *check, s quantity.System) Outcome {
 		return out.undecided(k, w.answer)
 	}
 	holds := w.value == true
-	margin := k.holds.margin.measure(w.frame.compared)
+	margin := k.holds.code.margin.measure(w.frame.compared)
 	out.State, out.Caution = Kept, k.rule.Caution
 	if !holds {
 		out.State = Broken

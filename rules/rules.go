@@ -88,6 +88,7 @@ const (
 // Result is a figure worked out.
 type Result struct {
 	Name    string   `json:"name"`
+	Words   string   `json:"words,omitempty"` // what the figure is
 	State   State    `json:"state"`
 	Value   Value    `json:"value"`
 	Given   bool     `json:"given"` // the facts overrode the rulebook

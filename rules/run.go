@@ -13,6 +13,7 @@ type run struct {
 	compiled *Compiled
 	facts    Facts
 	answers  []answer
+	known    []int    // the slots of the answers that there are
 	levels   []*level // one for each depth of figures in figures, used again and again
 	depth    int
 }
@@ -46,8 +47,22 @@ type comparison struct {
 	a, b    float64
 }
 
+// newRun begins a run; end it when its answers are no longer wanted, so that the next one has its room.
 func (c *Compiled) newRun(f Facts) *run {
-	return &run{compiled: c, facts: f, answers: make([]answer, len(c.names.list))}
+	r, is := c.runs.Get().(*run)
+	if !is {
+		r = &run{compiled: c, answers: make([]answer, len(c.names.list))}
+	}
+	r.facts = f
+	return r
+}
+
+func (r *run) end() {
+	for _, slot := range r.known {
+		r.answers[slot] = answer{}
+	}
+	r.known, r.facts = r.known[:0], nil
+	r.compiled.runs.Put(r)
 }
 
 // answer finds what a name comes to: given, worked out, or missing.
@@ -56,12 +71,13 @@ func (r *run) answer(slot int) *answer {
 	if a.state != "" {
 		return a
 	}
+	r.known = append(r.known, slot)
 	n := &r.compiled.names.list[slot]
 	if given, is := r.facts[n.name]; is {
 		*a = take(n, given.Value)
 	} else if n.figure >= 0 {
 		a.state = Faulty // guards against a circle that slipped through
-		*a = r.figure(&r.compiled.figures[n.figure])
+		*a = r.figure(r.compiled.figure(n.figure))
 	} else {
 		*a = answer{state: Unanswered, missing: []string{n.name}}
 	}
@@ -100,10 +116,10 @@ func (r *run) figure(f *figure) answer {
 	switch {
 	case f.rule.Off != "":
 		return answer{state: Unanswered, missing: []string{f.rule.Name}}
-	case f.code == nil:
+	case f.broken != nil:
 		return answer{state: Faulty, fault: f.broken}
 	}
-	return r.work(f.code).answer
+	return r.work(f.value).answer
 }
 
 // worked is how one expression came out. The frame is that of its level: it holds until the next expression is run.
@@ -113,7 +129,14 @@ type worked struct {
 	stop  int // the node that found no value, or -1
 }
 
-func (r *run) work(c *code) worked { return r.execute(c, c.program, nil) }
+// work runs an expression; one that can't be used is faulty.
+func (r *run) work(e *expression) worked {
+	c, broken := r.compiled.code(e)
+	if c == nil {
+		return worked{answer: answer{state: Faulty, fault: broken}}
+	}
+	return r.execute(c, c.program, nil)
+}
 
 // execute runs a program of an expression.
 func (r *run) execute(c *code, program *vm.Program, seen []sighting) worked {

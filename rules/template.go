@@ -8,12 +8,15 @@ import (
 	"lowspot/engine/quantity"
 )
 
-type template struct{ parts []templatePart }
+type template struct {
+	parts []templatePart
+	told  []*Error // of its braces
+}
 
-// templatePart is text, or an expression where code is set.
+// templatePart is text, or an expression that is put in.
 type templatePart struct {
 	text string
-	code *code
+	put  *expression
 }
 
 // What stands where a value can't be put in.
@@ -22,13 +25,12 @@ const (
 	notWorkOut = "(can't be worked out)"
 )
 
-// compileTemplate reads a sentence and compiles the expressions in it.
-func compileTemplate(n *names, r *Rule, field, text string) (*template, []*Error) {
+// newTemplate reads a sentence.
+func newTemplate(r *Rule, field, text string) *template {
 	t := &template{}
 	if len(text) > LimitField {
-		return t, nil // told already
+		return t // told already
 	}
-	var errors []*Error
 	whole := []rune(text)
 	var plain []rune
 	for i := 0; i < len(whole); i++ {
@@ -45,14 +47,14 @@ func compileTemplate(n *names, r *Rule, field, text string) (*template, []*Error
 			}
 			s := source{rule: r, field: field, whole: text, text: string(whole[i+1 : end]), start: i + 1}
 			if end == len(whole) {
-				return t, append(errors, s.fail(span{-1, 0}, CodeSyntax, "This brace is not closed.", "Close it with } after the expression; write {{ for a brace itself."))
+				t.told = append(t.told, s.fail(span{-1, 0}, CodeSyntax, "This brace is not closed.", "Close it with } after the expression; write {{ for a brace itself."))
+				return t
 			}
 			if len(t.parts) == 2*limitPieces {
-				return t, append(errors, s.fail(span{}, CodeLimit, "More than "+count(limitPieces, "value")+" are put in here.", "Shorten the sentence."))
+				t.told = append(t.told, s.fail(span{}, CodeLimit, "More than "+count(limitPieces, "value")+" are put in here.", "Shorten the sentence."))
+				return t
 			}
-			code, failed := compileExpression(n, r.For, s)
-			errors = append(errors, failed...)
-			t.parts = append(t.parts, templatePart{text: string(plain)}, templatePart{code: code, text: notWorkOut})
+			t.parts = append(t.parts, templatePart{text: string(plain)}, templatePart{put: &expression{source: s}})
 			plain = nil
 			i = end
 		case c == '\n':
@@ -62,20 +64,20 @@ func compileTemplate(n *names, r *Rule, field, text string) (*template, []*Error
 		}
 	}
 	t.parts = append(t.parts, templatePart{text: string(plain)})
-	return t, errors
+	return t
 }
 
 // fill puts the values in.
 func (t *template) fill(r *run, s quantity.System) string {
 	var w strings.Builder
 	for _, p := range t.parts {
-		if p.code == nil {
+		if p.put == nil {
 			w.WriteString(p.text)
 			continue
 		}
-		switch out := r.work(p.code); out.state {
+		switch out := r.work(p.put); out.state {
 		case Known:
-			w.WriteString(show(out.value, p.code.shape, s))
+			w.WriteString(show(out.value, p.put.code.shape, s))
 		case Unanswered:
 			w.WriteString(notKnown)
 		default:

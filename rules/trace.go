@@ -20,14 +20,14 @@ func (c *Compiled) Trace(name string, f Facts, s quantity.System) []Step {
 	}
 	for i := range c.figures {
 		if one := &c.figures[i]; one.rule.Name == name {
-			t.expression(name, "value", one.code)
+			t.expression(name, "value", one.value)
 		}
 	}
 	for len(t.figures) > 0 {
 		slot := t.figures[0]
 		t.figures = t.figures[1:]
 		one := &c.figures[c.names.list[slot].figure]
-		t.expression(one.rule.Name, "value", one.code)
+		t.expression(one.rule.Name, "value", one.value)
 	}
 	return t.steps
 }
@@ -40,7 +40,8 @@ type tracing struct {
 	done    map[string]bool
 }
 
-func (t *tracing) expression(of, field string, c *code) {
+func (t *tracing) expression(of, field string, e *expression) {
+	c, _ := t.run.compiled.code(e)
 	if c == nil {
 		return
 	}

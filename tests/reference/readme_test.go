@@ -27,7 +27,7 @@ func TestTheReadmesRulesWorkAsTheyStandThere(t *testing.T) {
 		}
 	}
 	book := engine.ReadRulebook(text.String())
-	for _, e := range book.Errors {
+	for _, e := range book.Errors() {
 		assert.Fail(t, e.Error())
 	}
 	require.GreaterOrEqual(t, len(book.Book.Rules), 2)

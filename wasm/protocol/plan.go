@@ -57,7 +57,7 @@ type CheckedBook struct {
 
 func checkBook(b *Bridge, t BookText) (CheckedBook, error) {
 	book := b.rulebook(t.Text)
-	return CheckedBook{book.Errors, book.Compiled.Examples()}, nil
+	return CheckedBook{book.Errors(), book.Compiled.Examples()}, nil
 }
 
 // rulebook compiles the book of this text (empty: the one that ships), or takes it from the last times: compiling costs more than a plan.

@@ -78,8 +78,8 @@ func readBook(file string) (*engine.Rulebook, error) {
 		return nil, fmt.Errorf("%s:%w", file, errors[0])
 	}
 	compiled := engine.NewRulebook(book)
-	if len(compiled.Errors) > 0 {
-		return nil, fmt.Errorf("%s:%w", file, compiled.Errors[0])
+	if len(compiled.Errors()) > 0 {
+		return nil, fmt.Errorf("%s:%w", file, compiled.Errors()[0])
 	}
 	return compiled, nil
 }
