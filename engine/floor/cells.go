@@ -89,18 +89,6 @@ func (c *clipper) cutBy(a, b Point) bool {
 	return len(c.points) >= 3
 }
 
-// Highest is the highest ground of some cells and where it is; false where there are none.
-func Highest(cells []Cell) (height float64, at Point, some bool) {
-	for _, cell := range cells {
-		for i, h := range cell.Heights {
-			if !some || h > height {
-				height, at, some = h, cell.Corners[i], true
-			}
-		}
-	}
-	return
-}
-
 // HeightAt is the deck's height at a spot in the cell or on its edge.
 func (c Cell) HeightAt(p Point) (float64, bool) {
 	if !Ring(c.Corners).Contains(p) {

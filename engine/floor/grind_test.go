@@ -80,7 +80,7 @@ func TestThePourSavedIsTheDifferenceOfTheVolumes(t *testing.T) {
 		s := meshed(4, 3, 6, 5, rng, roughDeck(rng))
 		room := Outline{Outer: Ring{{0, 0}, {4, 0}, {4, 1.7}, {2.2, 1.7}, {2.2, 3}, {0, 3}}}
 		cells := CellsOf(&s, RegionOf(room))
-		highest, _, _ := Highest(cells)
+		highest, _, _ := highestOf(cells)
 		plane := Plane{C: highest + 0.003}
 		cuts, err := Grinding([]GrindArea{{cells, 0.003, 0.006}}, plane, 0.002)
 		require.NoError(t, err)
@@ -99,7 +99,7 @@ func BenchmarkGrinding(b *testing.B) {
 	rng := rand.New(rand.NewSource(1))
 	deck := meshed(10, 8, 50, 40, rng, roughDeck(rng))
 	cells := CellsOf(&deck, RegionOf(Outline{Outer: Rectangle(10, 8)}))
-	highest, _, _ := Highest(cells)
+	highest, _, _ := highestOf(cells)
 	for i := 0; i < b.N; i++ {
 		if _, err := Grinding([]GrindArea{{cells, 0.003, 0.010}}, Plane{C: highest + 0.003}, 0.001); err != nil {
 			b.Fatal(err)

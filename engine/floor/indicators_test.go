@@ -16,7 +16,7 @@ func TestIndicatorsStandInTheLowGroundClearOfEverything(t *testing.T) {
 	for deck := 0; deck < 10; deck++ {
 		s := meshed(6, 5, 8, 7, rng, roughDeck(rng))
 		cells := CellsOf(&s, RegionOf(room))
-		highest, _, _ := Highest(cells)
+		highest, _, _ := highestOf(cells)
 		plane := Plane{C: highest + 0.003}
 		set, err := Indicators(room, cells, plane, 1.2, 0.15, avoid)
 		require.NoError(t, err)

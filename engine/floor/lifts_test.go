@@ -90,7 +90,7 @@ func TestEveryLiftKeepsItsLimitsEverywhere(t *testing.T) {
 	for deck := 0; deck < 60; deck++ {
 		s := meshed(4, 3, 5, 4, rng, func(p Point) float64 { return -0.06 * rng.Float64() * p.X / 4 })
 		cells := CellsOf(&s, RegionOf(Outline{Outer: Rectangle(4, 3)}))
-		highest, _, _ := Highest(cells)
+		highest, _, _ := highestOf(cells)
 		plane := Plane{C: highest + 0.003 + 0.05*rng.Float64()*float64(deck%2)}
 		lower := plainLifts
 		if deck%3 == 0 {

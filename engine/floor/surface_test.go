@@ -27,6 +27,18 @@ func scattered(r *rand.Rand, n int, length, width float64) []Point {
 	return points
 }
 
+// highestOf is the highest ground of some cells and where it is; false where there are none.
+func highestOf(cells []Cell) (height float64, at Point, some bool) {
+	for _, cell := range cells {
+		for i, h := range cell.Heights {
+			if !some || h > height {
+				height, at, some = h, cell.Corners[i], true
+			}
+		}
+	}
+	return
+}
+
 var ell = Outline{
 	Outer: Ring{{0, 0}, {4, 0}, {4, 2}, {2, 2}, {2, 3}, {0, 3}},
 	Holes: []Ring{{{0.5, 0.5}, {1, 0.5}, {1, 1.2}, {0.5, 1}}},

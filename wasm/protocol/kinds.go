@@ -28,6 +28,8 @@ var kinds = []kind{
 	worked("hello", hello),
 	worked("plan", plan),
 	worked("study", study),
+	worked("spot", spot),
+	worked("section", section),
 	worked("guide", guide),
 	worked("field-sheet", fieldSheet),
 	worked("explain", explain),

@@ -53,6 +53,7 @@ type Bridge struct {
 	waiting chan func()
 	shipped *engine.Rulebook
 	books   []compiledBook // the last others, the latest last
+	looked  lookedAt
 }
 
 type compiledBook struct {

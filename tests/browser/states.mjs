@@ -1,0 +1,78 @@
+// Every page and state that a person can come to, one after the other on one page, for whoever looks at all of them: axe, the pictures, the shapes.
+const demo = async (page) => {
+	await page.getByRole("button", { name: "Open the demo job" }).click();
+	await page.waitForSelector(".band");
+	await page.waitForFunction(() => /\d/.test(document.querySelector(".total-buy dd")?.textContent ?? ""), null, { timeout: 90_000 });
+};
+
+const allOpen = async (page) => {
+	await page.evaluate(() => {
+		for (const details of document.querySelectorAll("details")) details.open = true;
+	});
+	await page.waitForTimeout(1000);
+};
+
+/** Goes to another view of the open job. */
+const view = (name, part, shows) => async (page) => {
+	await page.evaluate(([to, rest]) => {
+		location.hash = `#/${to}/${sessionStorage.getItem("last job")}/${encodeURIComponent(rest)}`;
+	}, [name, part]);
+	await page.locator(shows).first().waitFor({ timeout: 60_000 });
+	await page.waitForTimeout(500);
+};
+
+/** Goes to a page that is no job's. */
+const place = (address, shows) => async (page) => {
+	await page.evaluate((to) => {
+		location.hash = to;
+	}, address);
+	await page.locator(shows).first().waitFor({ timeout: 60_000 });
+	await page.waitForTimeout(400);
+};
+
+const press = (name) => (page) => page.getByRole("button", { name, exact: true }).first().click();
+
+export const states = {
+	"first screen": async () => {},
+	"a new job": async (page) => {
+		await press("Start a new job")(page);
+		await page.waitForSelector(".map-empty");
+	},
+	"a field that can't be read": async (page) => {
+		await page.getByLabel("Length", { exact: true }).first().fill("four");
+		await page.waitForSelector(".field-error");
+	},
+	"the first question": async (page) => {
+		await place("#/", ".ways")(page);
+		await press("Plan it step by step")(page);
+		await page.waitForSelector(".step");
+	},
+	"a result with nothing known": view("steps", "result~0", ".step"),
+	"first screen with jobs": place("#/", ".jobs li"),
+	"the demo job": demo,
+	"the demo job with everything open": allOpen,
+	"a question with answers to tap": view("steps", "deck.kind~room-1~ply", ".answers"),
+	"a question for a number": view("steps", "air.temperature~~", ".step form"),
+	"the room's size": view("steps", "outline~0", ".step .picture"),
+	"what stands in the room": view("steps", "keep-outs~0", ".step .picture"),
+	"the doors": view("steps", "doors~0", ".step .card"),
+	"the drains": view("steps", "drains~0", ".step .card"),
+	"how heights are read": view("steps", "survey~0", ".method"),
+	"readings spot by spot": view("steps", "readings~0", ".read-off"),
+	"the leveller": view("steps", "leveller~0", ".how"),
+	"the result": view("steps", "result~0", ".result-bags"),
+	"the field sheet": view("sheet", "", ".paper-tables"),
+	"the pour": view("pour", "", ".patch"),
+	"pour day": view("day", "", ".day-main"),
+	"the list to buy": view("buy", "", "main h1, main h2, main table"),
+	rulebook: place("#/rules", ".rules a"),
+	"the counter": place("#/counter", "[data-field='rooms/0/outline/area']"),
+	"a quote": async (page) => {
+		await page.locator("[data-field='rooms/0/outline/area']").fill("40");
+		await page.locator("[data-field='rooms/0/rough/mean']").fill("10");
+		await page.getByLabel("Deck", { exact: true }).selectOption("chipboard");
+		await page.getByText(/It may take/).waitFor();
+	},
+	help: place("#/help", ".help-words"),
+	"a job that is gone": place("#/job/none", "main p"),
+};
