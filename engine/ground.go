@@ -124,10 +124,7 @@ func (c *cut) draw() {
 
 func (c *cut) drawLifts() {
 	ways := c.liftWays(c.room)
-	if len(ways) == 0 || ways[0].err != nil {
-		return // the lifts' own table says why
-	}
-	lifts := ways[0].lifts
+	lifts := ways[len(ways)-1].lifts // none where there can be none: the lifts' own table says why
 	for k := len(lifts) - 1; k >= 0; k-- {
 		lift := SectionLift{Number: k + 1, Shapes: [][]floor.Point{}}
 		for _, stretch := range c.stretches {

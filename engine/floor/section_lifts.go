@@ -11,9 +11,9 @@ func (l *Lift) Layer(p Profile, plane Plane, from, to Point) []Profile {
 	var parts []Profile
 	var part Profile
 	for i := range p.Along {
-		covered := depth(i) >= l.from
-		if i > 0 && covered != (depth(i-1) >= l.from) {
-			share := (l.from - depth(i-1)) / (depth(i) - depth(i-1))
+		covered := depth(i) >= l.From
+		if i > 0 && covered != (depth(i-1) >= l.From) {
+			share := (l.From - depth(i-1)) / (depth(i) - depth(i-1))
 			part.add(p.Along[i-1]+share*(p.Along[i]-p.Along[i-1]), p.Deck[i-1]+share*(p.Deck[i]-p.Deck[i-1]))
 		}
 		if covered {
