@@ -8,6 +8,7 @@ import { to } from "../state/route";
 import { study } from "../state/study";
 import { said, t } from "../words/words";
 import { guide } from "./guide";
+import { chapterWord, unchecked } from "./questions";
 
 export function Result() {
 	const worked = plan.value;
@@ -38,6 +39,8 @@ export function Result() {
 					</figure>
 				))}
 			<PutRight />
+			<Behind chapter="proof" />
+			<Behind chapter="before" />
 			<Shopping />
 			<Next />
 		</>
@@ -87,6 +90,32 @@ function PutRight() {
 			<p class="small">
 				<a href={to("help", "marks")}>{t("What the marks mean")}</a>
 			</p>
+		</section>
+	);
+}
+
+/** A chapter behind the result: what it asks for, and what its open questions leave unchecked. */
+function Behind({ chapter }: { chapter: "proof" | "before" }) {
+	const steps = guide.value?.steps.filter((step) => step.chapter === chapter) ?? [];
+	const open = steps.filter((step) => step.state === "open");
+	const first = open[0];
+	if (steps.length === 0) return null;
+	return (
+		<section class="behind">
+			<h2>{chapterWord(chapter)}</h2>
+			<p>
+				{chapter === "proof"
+					? t("Stiffness, fastenings, moisture: whether this floor carries a pour at all.")
+					: t("What can only be made true shortly before: clean, closed, dammed, and the right air.")}
+			</p>
+			<p class="small soft">
+				{open.length === 0 ? t("All {count} questions are answered.", { count: steps.length }) : unchecked(open)}
+			</p>
+			{first && (
+				<a class="button no-print" href={to("steps", job.value?.id, first.id)}>
+					{t("Go through {count} questions", { count: open.length })}
+				</a>
+			)}
 		</section>
 	);
 }

@@ -6,10 +6,10 @@ import { job, plan } from "../state/job";
 import { route, to } from "../state/route";
 import { study } from "../state/study";
 import { t } from "../words/words";
-import { fieldSheet, goOn, guide } from "./guide";
+import { fieldSheet, goOn, guide, skipChapter } from "./guide";
 import { ReadingsStep, SurveyStep } from "./HeightSteps";
 import { LevellerStep } from "./LevellerStep";
-import { questionOf } from "./questions";
+import { chapterWord, questionOf, unchecked } from "./questions";
 import { Result } from "./Result";
 import { DoorsStep, DrainsStep, KeepOutsStep, OutlineStep } from "./RoomSteps";
 import { WordStep } from "./WordStep";
@@ -27,21 +27,6 @@ const bodies: Record<string, (props: StepProps) => preact.JSX.Element | null> = 
 	leveller: LevellerStep,
 	result: Result,
 };
-
-export function chapterWord(chapter: string): string {
-	const words: Record<string, string> = {
-		room: t("The room"),
-		heights: t("Heights"),
-		deck: t("What is underneath"),
-		doors: t("Doors and drains"),
-		finish: t("What goes on top"),
-		products: t("The bag"),
-		air: t("Pour day’s air"),
-		crew: t("Who pours"),
-		result: t("The result"),
-	};
-	return words[chapter] ?? chapter;
-}
 
 /** The step that the address names, or else the first that is open. */
 function stepAt(walk: Guide): number {
@@ -68,20 +53,23 @@ export function Steps() {
 	);
 }
 
+/** How far along: over all questions up to the result, then within each chapter behind it. */
 function Where({ walk, at }: { walk: Guide; at: number }) {
 	const step = walk.steps[at];
-	const count = walk.steps.length - 1;
+	const result = walk.steps.findIndex((one) => one.kind === "result");
+	const first = at <= result ? 0 : walk.steps.findIndex((one) => one.chapter === step?.chapter);
+	const count = at <= result ? result : walk.steps.filter((one) => one.chapter === step?.chapter).length;
 	return (
 		<div class="steps-where no-print">
 			<span>
 				<b>{chapterWord(step?.chapter ?? "")}</b>{" "}
-				{at < count && <span class="soft">{t("{n} of {count}", { n: at + 1, count })}</span>}
+				{at !== result && <span class="soft">{t("{n} of {count}", { n: at - first + 1, count })}</span>}
 			</span>
 			<KeptLine />
 			<a class="button" href={to("job", job.value?.id)}>
 				{t("See everything")}
 			</a>
-			<progress aria-label={t("How far along")} max={count} value={Math.min(at, count)} />
+			<progress aria-label={t("How far along")} max={count} value={Math.min(at - first, count)} />
 		</div>
 	);
 }
@@ -107,11 +95,10 @@ function Question({ step }: StepProps) {
 	);
 }
 
-/** Back, on, and what it comes to so far. */
+/** Back, on, past the chapter, and what it comes to so far. */
 function Foot({ walk, at }: { walk: Guide; at: number }) {
 	const before = walk.steps[at - 1];
 	const step = walk.steps[at];
-	const last = walk.steps.length - 1;
 	if (!step) return null;
 	return (
 		<div class="steps-foot no-print">
@@ -127,12 +114,28 @@ function Foot({ walk, at }: { walk: Guide; at: number }) {
 					{t("Back")}
 				</a>
 			)}
-			{at < last && (
+			{step.after && (
 				<button type="button" class={waits(step) ? "" : "button-main"} onClick={() => goOn(step.id)}>
 					{waits(step) ? t("Go on without") : t("Next")}
 				</button>
 			)}
+			{step.kind === "word" && step.skip !== step.after && <Skip walk={walk} at={at} />}
 		</div>
+	);
+}
+
+/** Leaves the rest of a chapter, told what nobody checks then. */
+function Skip({ walk, at }: { walk: Guide; at: number }) {
+	const step = walk.steps[at];
+	const rest = walk.steps.slice(at).filter((one) => one.chapter === step?.chapter);
+	if (!step) return null;
+	return (
+		<p class="steps-skip small">
+			<button type="button" class="button-quiet" onClick={() => skipChapter(step.id)}>
+				{t("Skip this chapter")}
+			</button>{" "}
+			<span class="soft">{unchecked(rest)}</span>
+		</p>
 	);
 }
 
@@ -149,28 +152,42 @@ function bagLine(): string {
 		: t("{count} bags by the survey as it is", { count: totals.bags });
 }
 
-/** Every question with its state: to look back, or to go ahead. */
+/** Every question with its state, by chapter: to look back, or to go ahead. */
 function AllSteps({ walk, at }: { walk: Guide; at: number }) {
+	const chapters = [...new Set(walk.steps.map((step) => step.chapter))];
 	return (
 		<details class="steps-all no-print">
 			<summary>{t("All questions ({open} open)", { open: walk.open })}</summary>
-			<ol>
-				{walk.steps.map((step, i) => (
-					<li key={step.id}>
-						<a href={to("steps", job.value?.id, step.id)} aria-current={i === at ? "step" : undefined}>
-							<span class="steps-mark" aria-hidden="true">
-								{{ answered: "✓", unknown: "?", open: "○", optional: "·" }[step.state]}
-							</span>
-							<span>
-								{questionOf(step).question}
-								{step.subject.name && <span class="soft"> {step.subject.name}</span>}
-							</span>
-							<span class="unseen">{stateWord(step.state)}</span>
-						</a>
-					</li>
-				))}
-			</ol>
+			{chapters.map((chapter) => (
+				<section key={chapter} aria-label={chapterWord(chapter)}>
+					<h2>{chapterWord(chapter)}</h2>
+					<ol>
+						{walk.steps
+							.filter((step) => step.chapter === chapter)
+							.map((step) => (
+								<StepLink key={step.id} step={step} current={step === walk.steps[at]} />
+							))}
+					</ol>
+				</section>
+			))}
 		</details>
+	);
+}
+
+function StepLink({ step, current }: StepProps & { current: boolean }) {
+	return (
+		<li>
+			<a href={to("steps", job.value?.id, step.id)} aria-current={current ? "step" : undefined}>
+				<span class="steps-mark" aria-hidden="true">
+					{{ answered: "✓", unknown: "?", open: "○", optional: "·" }[step.state]}
+				</span>
+				<span>
+					{questionOf(step).question}
+					{step.subject.name && <span class="soft"> {step.subject.name}</span>}
+				</span>
+				<span class="unseen">{stateWord(step.state)}</span>
+			</a>
+		</li>
 	);
 }
 

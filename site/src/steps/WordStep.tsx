@@ -27,21 +27,32 @@ export function WordStep({ step }: StepProps) {
 			{offered(word).length > 0 ? (
 				<Answers word={word} value={value} onSay={sayAndGoOn} />
 			) : (
-				<form
-					onSubmit={(event) => {
-						event.preventDefault();
-						if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
-						void goOn(step.id);
-					}}
-				>
-					<ValueField
-						word={word}
-						value={value}
-						label={labelOf(word)}
-						field={fieldOf(current, step.subject, step.word)}
-						onChange={say}
-					/>
-				</form>
+				<>
+					{step.offers.length > 0 && (
+						<div class="answers offers" role="group" aria-label={t("Usual answers")}>
+							{step.offers.map((offer) => (
+								<button type="button" key={offer} aria-pressed={offer === value} onClick={() => sayAndGoOn(offer)}>
+									{offer}
+								</button>
+							))}
+						</div>
+					)}
+					<form
+						onSubmit={(event) => {
+							event.preventDefault();
+							if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+							void goOn(step.id);
+						}}
+					>
+						<ValueField
+							word={word}
+							value={value}
+							label={labelOf(word)}
+							field={fieldOf(current, step.subject, step.word)}
+							onChange={say}
+						/>
+					</form>
+				</>
 			)}
 			<How picture={pictureOf(step.word)} text={said(word.how)} />
 			<div class="step-unknown">

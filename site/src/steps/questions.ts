@@ -2,6 +2,7 @@
 import { wordNamed } from "../bench/WordField";
 import type { GuideStep } from "../engine/contract";
 import { said, t } from "../words/words";
+import { openChecks } from "./guide";
 
 export type Asked = { question: string; why: string };
 
@@ -53,4 +54,28 @@ function ours(): Record<string, Asked> {
 		},
 		result: { question: t("What it comes to"), why: "" },
 	};
+}
+
+export function chapterWord(chapter: string): string {
+	const words: Record<string, string> = {
+		room: t("The room"),
+		heights: t("Heights"),
+		deck: t("What is underneath"),
+		finish: t("What goes on top"),
+		products: t("The bag"),
+		crew: t("Who pours"),
+		result: t("The result"),
+		proof: t("Proving the deck"),
+		before: t("Before the first bag"),
+	};
+	return words[chapter] ?? chapter;
+}
+
+/** What some open questions leave unchecked, in words. */
+export function unchecked(steps: GuideStep[]): string {
+	const { checks, stops } = openChecks(steps);
+	if (checks === 0) return "";
+	return stops > 0
+		? t("Then {checks} checks stay open, and {stops} of them might say “Don’t pour”.", { checks, stops })
+		: t("Then {checks} checks stay open.", { checks });
 }
