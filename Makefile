@@ -2,6 +2,8 @@
 # make test   checks everything: Go, the engine's storage in a real browser, types, style, the page in a real browser
 # make bench      measures what the tool promises, each figure beside its reference in one run (QUICK=1: only that it all runs)
 # make pictures   takes the README's pictures of the real page afresh
+# make looks      takes a picture of every page and state into tests/artefacts/looks, and renews the shapes that the tests compare with
+# make lighthouse holds the built page against Lighthouse, whose packages are fetched for it alone
 # make contract   writes the page's types afresh from the Go types
 SHELL := /bin/bash
 .SHELLFLAGS := -euo pipefail -c
@@ -17,7 +19,7 @@ CHROMIUM = $(shell command -v chromium || command -v chromium-browser || command
 BROWSER_TEST := $(GO_BIN)/wasmbrowsertest
 CONTRACT := site/src/engine/contract.ts
 
-.PHONY: run build serve test test-go test-storage test-site test-browser contract bench pictures chromium scipy clean
+.PHONY: run build serve test test-go test-storage test-site test-browser contract bench pictures looks lighthouse chromium scipy clean
 
 run: build serve
 
@@ -55,6 +57,12 @@ bench: build tests/node_modules chromium scipy
 pictures: build tests/node_modules chromium
 	cd tests && CHROMIUM="$(CHROMIUM)" node pictures.mjs
 
+looks: build tests/node_modules chromium
+	cd tests && CHROMIUM="$(CHROMIUM)" node looks.mjs && CHROMIUM="$(CHROMIUM)" RENEW=yes node --test --test-timeout=1200000 browser/looks.test.mjs
+
+lighthouse: build tests/node_modules tests/lighthouse/node_modules chromium
+	cd tests/lighthouse && CHROMIUM="$(CHROMIUM)" node run.mjs
+
 contract:
 	fresh=$$(mktemp); go run ./wasm/contract > $$fresh && mv $$fresh $(CONTRACT) && chmod 644 $(CONTRACT)
 
@@ -65,6 +73,10 @@ site/node_modules: site/package-lock.json
 tests/node_modules: tests/package-lock.json
 	cd tests && npm ci --ignore-scripts --no-audit --no-fund
 	touch tests/node_modules
+
+tests/lighthouse/node_modules: tests/lighthouse/package-lock.json
+	cd tests/lighthouse && npm ci --ignore-scripts --no-audit --no-fund
+	touch tests/lighthouse/node_modules
 
 $(BROWSER_TEST):
 	go install github.com/agnivade/wasmbrowsertest@v0.11.0

@@ -22,7 +22,7 @@ func (w *work) draw(cells []floor.Cell, plane floor.Plane, depths floor.Depths) 
 	contours := []ContourPlan{}
 	for _, c := range floor.ContoursOf(cells, plane, levels[1:len(levels)-1]) {
 		if len(c.Lines) > 0 {
-			contours = append(contours, ContourPlan{Depth: w.length(c.Depth), Path: drawn(c.Lines, false), Label: middleOf(c.Lines)})
+			contours = append(contours, ContourPlan{Depth: w.length(c.Depth), Path: drawn(c.Lines, false), Labels: labelsOn(c.Lines)})
 		}
 	}
 	bands := []BandPlan{}
@@ -57,13 +57,21 @@ func (w *work) levels(d floor.Depths) []float64 {
 	return nil
 }
 
-// middleOf is where a depth is written: half way along its line of the most spots.
-func middleOf(lines [][]floor.Point) floor.Point {
+// labelPlaces are how far along a line its depth may be written, the best first.
+var labelPlaces = []float64{0.5, 0.36, 0.64, 0.22, 0.78, 0.43, 0.57, 0.29, 0.71, 0.12, 0.88}
+
+// labelsOn are the places for a depth on its line of the most spots: a map takes the first that covers nothing.
+func labelsOn(lines [][]floor.Point) []floor.Point {
 	longest := lines[0]
 	for _, line := range lines {
 		if len(line) > len(longest) {
 			longest = line
 		}
 	}
-	return longest[len(longest)/2]
+	places := []floor.Point{}
+	for _, share := range labelPlaces {
+		p := longest[int(share*float64(len(longest)))]
+		places = append(places, floor.Point{X: float64(tenths(p.X)) / 1e4, Y: float64(tenths(p.Y)) / 1e4})
+	}
+	return places
 }

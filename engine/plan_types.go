@@ -129,9 +129,9 @@ type PourPlan struct {
 
 // ContourPlan is the lines of one depth.
 type ContourPlan struct {
-	Depth Amount      `json:"depth"`
-	Path  string      `json:"path"` // SVG path data, millimetres, y downwards
-	Label floor.Point `json:"label"`
+	Depth  Amount        `json:"depth"`
+	Path   string        `json:"path"`   // SVG path data, millimetres, y downwards
+	Labels []floor.Point `json:"labels"` // where its depth may be written, the best place first
 }
 
 // BandPlan is the ground between two depths. Step counts from 0 at the shallowest of Steps, for the page's ramp.

@@ -8,7 +8,7 @@ import { states } from "./browser/states.mjs";
 const folder = join(root, "tests/artefacts/looks");
 const widths = { 360: 740, 768: 1024, 1280: 900 };
 const [wanted = "", only = ""] = process.argv.slice(2); // part of a state's name, part of a size's: all where nothing is said
-rmSync(folder, { recursive: true, force: true });
+if (!wanted && !only) rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
 const server = await serve();
 

@@ -9,6 +9,7 @@ import { call, type EngineEvent, onEngine } from "./engine/client";
 import { Help } from "./help/Help";
 import { KeptView } from "./kept/KeptView";
 import { Bar } from "./parts/Bar";
+import { Busy } from "./parts/Busy";
 import { KeptNotices } from "./parts/Kept";
 import { Day } from "./pour/Day";
 import { Pour } from "./pour/Pour";
@@ -89,7 +90,7 @@ function EngineNotice({ engine }: { engine: EngineEvent }) {
 		const share = Math.round((100 * engine.loaded) / Math.max(engine.total, 1));
 		return (
 			<div class="notice no-print" role="status">
-				{t("Loading the engine: {share} %", { share })}
+				{t("Loading the engine: {share} %", { share })} <progress aria-hidden="true" max={100} value={share} />
 			</div>
 		);
 	}
@@ -129,15 +130,19 @@ function JobView({ id, view }: { id: string; view: string }) {
 	if (missing) {
 		return (
 			<main class="start" id="main">
+				<h1>{t("This job isn’t here")}</h1>
 				<p>{missing}</p>
-				<button type="button" onClick={() => go("")}>
+				<p class="soft">
+					{t("Jobs are kept in the browser in which they were entered. Open it there, or open its file here.")}
+				</p>
+				<button type="button" class="button-main" onClick={() => go("")}>
 					{t("To the first screen")}
 				</button>
 			</main>
 		);
 	}
 	const View = jobViews[view] ?? Bench;
-	return job.value && writer.value !== "asking" ? <View /> : <main id="main" class="start" aria-busy="true" />;
+	return job.value && writer.value !== "asking" ? <View /> : <Busy />;
 }
 
 /** The job stays open while its owner looks at the rules behind it, or at the help. */
@@ -156,7 +161,7 @@ function RulebookView() {
 			});
 		return closeUnlessJob;
 	}, []);
-	return Page ? <Page /> : <main id="main" class="start" aria-busy="true" />;
+	return Page ? <Page /> : <Busy />;
 }
 
 function closeUnlessJob(): void {
@@ -169,9 +174,9 @@ function listenToKeys(): () => void {
 		const target = event.target as HTMLElement;
 		const inText =
 			target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement || target.isContentEditable;
-		if (inText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+		if (inText || !(event.ctrlKey || event.metaKey) || !["z", "y"].includes(event.key.toLowerCase())) return;
 		event.preventDefault();
-		if (event.shiftKey) redo();
+		if (event.shiftKey || event.key.toLowerCase() === "y") redo();
 		else undo();
 	};
 	addEventListener("keydown", onKey);

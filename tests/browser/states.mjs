@@ -50,7 +50,30 @@ export const states = {
 	"a result with nothing known": view("steps", "result~0", ".step"),
 	"first screen with jobs": place("#/", ".jobs li"),
 	"the demo job": demo,
-	"the demo job with everything open": allOpen,
+	"a section": async (page) => {
+		await press("Cut a section")(page);
+		await press("Thinnest to deepest")(page);
+		await page.waitForSelector(".profile-deck");
+		await page.waitForTimeout(300);
+	},
+	"a spot read by the cross-hair": async (page) => {
+		await press("Read a spot")(page);
+		await page.locator(".map-read[role=status]", { hasText: "deck reads" }).first().waitFor();
+	},
+	"layers of the study": async (page) => {
+		await press("Tap a spot…")(page);
+		for (const name of ["Finish plane", "Doubt", "Flatness", "Indicators"]) await press(name)(page);
+		await page.waitForSelector("path.pin");
+	},
+	"the batches in time": async (page) => {
+		for (const name of ["Doubt", "Flatness", "Indicators", "Finish plane", "Batches"]) await press(name)(page);
+		await page.waitForSelector(".map-board .patch");
+		await page.locator(".map .play-slider input").first().fill("1200");
+	},
+	"the demo job with everything open": async (page) => {
+		await press("Batches")(page);
+		await allOpen(page);
+	},
 	"a question with answers to tap": view("steps", "deck.kind~room-1~ply", ".answers"),
 	"a question for a number": view("steps", "air.temperature~~", ".step form"),
 	"the room's size": view("steps", "outline~0", ".step .picture"),

@@ -75,7 +75,7 @@ test("every layer of the map is a button, and what it shows stands in a table to
 		["Doubt", "path.doubt"],
 		["Flatness", "line.edge"],
 		["Indicators", "path.pin"],
-		["Carriers", "rect.carrier"],
+		["Finish plane", "rect.carrier"],
 		["Next reading", "path.next-reading"],
 	]) {
 		await page.getByRole("button", { name: button, exact: true }).click();

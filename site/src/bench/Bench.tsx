@@ -24,7 +24,8 @@ export function Bench() {
 		(problem) => problem.at && problem.field.startsWith(`rooms/${index}/`),
 	)?.at;
 	return (
-		<main class="bench" id="main">
+		<main class={`bench${planned?.drawn ? "" : " bench-blank"}`} id="main">
+			<h1 class="unseen">{current.name || t("Job without a name")}</h1>
 			<div class="bench-entry">
 				<RoomChoice index={index} onChoose={setChosen} />
 				<RoomEntry index={index} />
@@ -39,6 +40,7 @@ export function Bench() {
 			<div class="bench-floor">
 				{planned && (
 					<FloorMap
+						key={planned.id}
 						room={planned}
 						picked={picked}
 						onPick={setPicked}

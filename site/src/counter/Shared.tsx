@@ -57,8 +57,8 @@ export function Shared({ id }: { id: string }) {
 				)}
 			</ul>
 			{plan.rooms[0]?.drawn && (
-				<div class="shared-map">
-					<FloorMap room={plan.rooms[0]} picked={null} onPick={() => {}} onAdd={() => {}} onOutline={() => {}} />
+				<div>
+					<FloorMap alone room={plan.rooms[0]} picked={null} onPick={() => {}} onAdd={() => {}} onOutline={() => {}} />
 				</div>
 			)}
 			<div class="row">

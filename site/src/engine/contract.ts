@@ -525,7 +525,8 @@ export interface ContourPlan {
 	depth: Amount;
 	/** SVG path data, millimetres, y downwards */
 	path: string;
-	label: Point;
+	/** where its depth may be written, the best place first */
+	labels: Point[];
 }
 
 /** BandPlan is the ground between two depths. Step counts from 0 at the shallowest of Steps, for the page's ramp. */

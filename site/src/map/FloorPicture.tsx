@@ -2,7 +2,8 @@
 import { useId } from "preact/hooks";
 import type { FieldSheetRoom, Point, RoomPlan } from "../engine/contract";
 import { said, t } from "../words/words";
-import { bandClass } from "./FloorMap";
+import { bandClass } from "./drawing";
+import { turnsLeft } from "./marks";
 import { type Board, fit, path, toBoard, toPlan, type View } from "./view";
 
 type PictureProps = {
@@ -138,15 +139,6 @@ function Walls({ room, at, counted }: Placed & { counted?: boolean }) {
 				);
 			})}
 		</g>
-	);
-}
-
-function turnsLeft(ring: Point[]): boolean {
-	return (
-		ring.reduce((sum, p, i) => {
-			const q = ring[(i + 1) % ring.length] ?? p;
-			return sum + p.x * q.y - q.x * p.y;
-		}, 0) > 0
 	);
 }
 

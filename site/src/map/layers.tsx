@@ -1,41 +1,14 @@
-// What the study adds to the map, each layer by its button: doubt, next reading, flatness, height indicators, carriers, high
-// spots, lifts; and where the plan wants moisture tests.
+// What may be laid over the floor, each layer by its button: depth, readings, finish plane, lifts, batches, indicators, doubt, next reading, flatness,
+// high spots, moisture tests.
 import { useId } from "preact/hooks";
 import type { Point, RoomPlan, RoomStudy } from "../engine/contract";
 import { plan } from "../state/job";
-import { cutShown, type LayerName, layerNames, layers, toggle } from "../state/study";
+import { cutShown, type LayerName, layers } from "../state/study";
 import { said, t } from "../words/words";
+import { around, type Box, beside, type Wanted } from "./labels";
 import { path } from "./view";
 
-const words = (): Record<LayerName, string> => ({
-	readings: t("Readings"),
-	doubt: t("Doubt"),
-	next: t("Next reading"),
-	flatness: t("Flatness"),
-	indicators: t("Indicators"),
-	carriers: t("Carriers"),
-	spots: t("High spots"),
-	lifts: t("Lifts"),
-	moisture: t("Moisture tests"),
-});
-
-export function LayerButtons({ study }: { study: RoomStudy | undefined }) {
-	return (
-		<div class="layers" role="group" aria-label={t("Shown on the map")}>
-			{layerNames.map((name) => (
-				<button
-					type="button"
-					key={name}
-					aria-pressed={layers.value.has(name)}
-					disabled={name !== "readings" && !study}
-					onClick={() => toggle(name)}
-				>
-					{words()[name]}
-				</button>
-			))}
-		</div>
-	);
-}
+type At = (p: Point) => Point;
 
 /** Layers that scale with the plan. */
 export function GroundLayers({ room, study }: { room: RoomPlan; study: RoomStudy | undefined }) {
@@ -68,100 +41,144 @@ export function GroundLayers({ room, study }: { room: RoomPlan; study: RoomStudy
 	);
 }
 
+/** A mark of a layer: a spot, what is drawn there and what is written beside it. */
+type Mark = { key: string; at: Point; text: string; draw: (spot: Point) => preact.JSX.Element };
+
 /** Layers that keep their size on the screen. */
-export function MarkLayers({ study, at }: { study: RoomStudy | undefined; at: (p: Point) => Point }) {
+export function LayerMarks(props: { room: RoomPlan; study: RoomStudy | undefined; at: At }) {
+	const { room, study, at } = props;
 	if (!study) return null;
 	const shown = layers.value;
 	return (
 		<g>
 			{shown.has("flatness") &&
-				study.flatness?.gaps
-					.filter((gap) => gap.fault === "" && gap.depth.si > 0)
-					.map((gap) => (
-						<g key={gap.name}>
-							<Line class={`edge${gap.kept ? "" : " edge-over"}`} from={at(gap.from)} to={at(gap.to)} />
-							<circle class="edge-gap" cx={at(gap.at).x} cy={at(gap.at).y} r={5} />
-							<Note
-								below
-								at={at(gap.at)}
-								text={t("gap {depth} under {length}", { depth: said(gap.depth.text), length: said(gap.length.text) })}
-							/>
-						</g>
-					))}
-			{shown.has("indicators") &&
-				study.indicators?.pins.map((pin, i) => {
-					const spot = at(pin.at);
-					return (
-						<g key={i}>
-							<path
-								class="pin"
-								d={`M${spot.x} ${spot.y + 7}V${spot.y - 9}M${spot.x - 6} ${spot.y - 9}H${spot.x + 6}`}
-							/>
-							<Note at={spot} text={`${i + 1}: ${said(pin.head.text)}`} />
-						</g>
-					);
-				})}
-			{shown.has("carriers") &&
-				study.planes
-					.find((plane) => plane.chosen)
-					?.carriers.map((carrier, i) => {
-						const spot = at(carrier.at);
-						return (
-							<g key={i}>
-								<rect class="carrier" x={spot.x - 8} y={spot.y - 8} width={16} height={16} />
-								<Note at={spot} text={t("carries the plane")} />
-							</g>
-						);
-					})}
-			{shown.has("spots") &&
-				study.grinding?.cuts[Math.min(cutShown.value, study.grinding.cuts.length - 1)]?.spots.map((spot, i) => (
-					<g key={i}>
-						<circle class="high-spot" cx={at(spot.at).x} cy={at(spot.at).y} r={9} />
-						<Note at={at(spot.at)} text={t("cut {height}", { height: said(spot.height.text) })} />
-					</g>
+				gapsOf(study).map((gap) => (
+					<line
+						key={gap.name}
+						class={`edge${gap.kept ? "" : " edge-over"}`}
+						x1={at(gap.from).x}
+						y1={at(gap.from).y}
+						x2={at(gap.to).x}
+						y2={at(gap.to).y}
+					/>
 				))}
+			{shown.has("plane") && <Fall room={room} at={at} />}
 			{shown.has("readings") &&
 				study.suspects.map((suspect) => (
 					<circle key={suspect.row} class="suspect" cx={at(suspect.at).x} cy={at(suspect.at).y} r={12} />
 				))}
-			{shown.has("moisture") &&
-				testSpots(study.id).map((spot, i) => (
-					<g key={i}>
-						<path class="test-spot" d={triangle(at(spot))} />
-						<Note at={at(spot)} text={t("test {number}", { number: i + 1 })} />
-					</g>
-				))}
-			{shown.has("next") && study.next && (
-				<g>
-					<path class="next-reading" d={cross(at(study.next.at))} />
-					<Note at={at(study.next.at)} text={t("read here next")} />
-				</g>
-			)}
+			{marksOf(study).map((mark) => (
+				<g key={mark.key}>{mark.draw(at(mark.at))}</g>
+			))}
 		</g>
 	);
 }
+
+/** An arrow the way the finish plane falls. */
+function Fall({ room, at }: { room: RoomPlan; at: At }) {
+	const plane = room.plane;
+	const steep = Math.hypot(plane?.a ?? 0, plane?.b ?? 0);
+	if (!plane || steep < 1e-6) return null;
+	const spot = at(middleOf(room));
+	const angle = (Math.atan2(plane.b, -plane.a) * 180) / Math.PI;
+	return (
+		<path class="fall" d="M-34 0H30M20 -9L34 0L20 9" transform={`translate(${spot.x} ${spot.y}) rotate(${angle})`} />
+	);
+}
+
+function middleOf(room: RoomPlan): Point {
+	const xs = room.outline.outer.map((p) => p.x);
+	const ys = room.outline.outer.map((p) => p.y);
+	return { x: (Math.min(...xs) + Math.max(...xs)) / 2, y: (Math.min(...ys) + Math.max(...ys)) / 2 };
+}
+
+function gapsOf(study: RoomStudy) {
+	return (study.flatness?.gaps ?? []).filter((gap) => gap.fault === "" && gap.depth.si > 0);
+}
+
+const makers: Partial<Record<LayerName, (study: RoomStudy) => Mark[]>> = {
+	flatness: (study) =>
+		gapsOf(study).map((gap) => ({
+			key: `gap ${gap.name}`,
+			at: gap.at,
+			text: t("gap {depth} under {length}", { depth: said(gap.depth.text), length: said(gap.length.text) }),
+			draw: ({ x, y }) => <circle class="edge-gap" cx={x} cy={y} r={5} />,
+		})),
+	indicators: (study) =>
+		(study.indicators?.pins ?? []).map((pin, i) => ({
+			key: `pin ${i}`,
+			at: pin.at,
+			text: `${i + 1}: ${said(pin.head.text)}`,
+			draw: ({ x, y }) => <path class="pin" d={`M${x} ${y + 7}V${y - 9}M${x - 6} ${y - 9}H${x + 6}`} />,
+		})),
+	plane: (study) =>
+		(study.planes.find((plane) => plane.chosen)?.carriers ?? []).map((carrier, i) => ({
+			key: `carrier ${i}`,
+			at: carrier.at,
+			text: t("holds the plane up"),
+			draw: ({ x, y }) => <rect class="carrier" x={x - 8} y={y - 8} width={16} height={16} />,
+		})),
+	spots: (study) =>
+		(study.grinding?.cuts[Math.min(cutShown.value, study.grinding.cuts.length - 1)]?.spots ?? []).map((spot, i) => ({
+			key: `spot ${i}`,
+			at: spot.at,
+			text: t("cut {height}", { height: said(spot.height.text) }),
+			draw: ({ x, y }) => <circle class="high-spot" cx={x} cy={y} r={9} />,
+		})),
+	moisture: (study) =>
+		testSpots(study.id).map((spot, i) => ({
+			key: `test ${i}`,
+			at: spot,
+			text: t("test {number}", { number: i + 1 }),
+			draw: ({ x, y }) => <path class="test-spot" d={`M${x} ${y + 8}L${x - 8} ${y - 6}H${x + 8}Z`} />,
+		})),
+	next: (study) =>
+		study.next
+			? [
+					{
+						key: "next",
+						at: study.next.at,
+						text: t("read here next"),
+						draw: ({ x, y }) => <path class="next-reading" d={`M${x - 11} ${y}H${x + 11}M${x} ${y - 11}V${y + 11}`} />,
+					},
+				]
+			: [],
+};
 
 function testSpots(room: string): Point[] {
 	const decks = plan.value?.rooms.find((r) => r.id === room)?.decks ?? [];
 	return decks.flatMap((deck) => deck.moisture?.spots.map((spot) => spot.at) ?? []);
 }
 
-function triangle({ x, y }: Point): string {
-	return `M${x} ${y + 8}L${x - 8} ${y - 6}H${x + 8}Z`;
+function marksOf(study: RoomStudy): Mark[] {
+	return [...layers.value].flatMap((name) => makers[name]?.(study) ?? []);
 }
 
-function cross({ x, y }: Point): string {
-	return `M${x - 11} ${y}H${x + 11}M${x} ${y - 11}V${y + 11}`;
+/** What is written beside the layers' marks. */
+export function layerWords(room: RoomPlan, study: RoomStudy | undefined, at: At): Wanted[] {
+	if (!study) return [];
+	const words: Wanted[] = marksOf(study).map((mark) => ({
+		key: mark.key,
+		text: mark.text,
+		small: true,
+		places: beside(at(mark.at), 12),
+	}));
+	if (layers.value.has("plane") && room.plane) {
+		const spot = at(middleOf(room));
+		const falls = Math.hypot(room.plane.a, room.plane.b) > 1e-6;
+		words.push({
+			key: "plane",
+			text: falls
+				? t("falls {slope}", { slope: said(room.plane.fall.text) })
+				: t("level: reads {staff}", { staff: said(room.plane.staff.text) }),
+			needed: true,
+			places: beside(spot, falls ? 40 : 12),
+		});
+	}
+	return words;
 }
 
-function Line(props: { class: string; from: Point; to: Point }) {
-	return <line class={props.class} x1={props.from.x} y1={props.from.y} x2={props.to.x} y2={props.to.y} />;
-}
-
-function Note({ at, text, below }: { at: Point; text: string; below?: boolean }) {
-	return (
-		<text class="map-text map-text-small" x={at.x + 11} y={at.y + (below ? 18 : -8)}>
-			{text}
-		</text>
-	);
+/** The ground that the layers' marks take. */
+export function layerBoxes(study: RoomStudy | undefined, at: At): Box[] {
+	return study ? marksOf(study).map((mark) => around(at(mark.at), 8)) : [];
 }

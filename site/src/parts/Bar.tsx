@@ -79,12 +79,14 @@ export function Bar() {
 						))}
 					</nav>
 					<KeptLine />
-					<div class="row no-print">
-						<button type="button" onClick={undo} disabled={!canUndo.value}>
-							{t("Undo")}
+					<div class="row bar-do no-print">
+						<button type="button" class="bar-turn" onClick={undo} disabled={!canUndo.value}>
+							<Turn d="M5 2L1 6l4 4M1 6h9a4 4 0 010 8H6" />
+							<span>{t("Undo")}</span>
 						</button>
-						<button type="button" onClick={redo} disabled={!canRedo.value}>
-							{t("Redo")}
+						<button type="button" class="bar-turn" onClick={redo} disabled={!canRedo.value}>
+							<Turn d="M11 2l4 4-4 4M15 6H6a4 4 0 000 8h4" />
+							<span>{t("Redo")}</span>
 						</button>
 						<Pick
 							hideLabel
@@ -107,5 +109,14 @@ export function Bar() {
 				</>
 			)}
 		</header>
+	);
+}
+
+/** An arrow that turns back or on. */
+function Turn({ d }: { d: string }) {
+	return (
+		<svg viewBox="0 0 16 16" aria-hidden="true">
+			<path d={d} fill="none" stroke="currentColor" stroke-width="2" />
+		</svg>
 	);
 }

@@ -99,13 +99,16 @@ type ChoiceProps = {
 /** One of a list. The first, empty choice means that nobody has said. */
 export function Choice(props: ChoiceProps) {
 	const id = useId();
+	const problem = props.value !== "" && props.field ? problemOf(props.field) : undefined;
 	return (
-		<div class="field">
+		<div class={`field${problem ? " field-wrong" : ""}`}>
 			<label for={id}>{props.label}</label>
 			<select
 				id={id}
 				value={props.value}
 				data-field={props.field}
+				aria-invalid={problem ? true : undefined}
+				aria-describedby={`${id}-note`}
 				onChange={(event) => props.onChange(event.currentTarget.value)}
 			>
 				{props.empty !== undefined && <option value="">{props.empty}</option>}
@@ -115,6 +118,7 @@ export function Choice(props: ChoiceProps) {
 					</option>
 				))}
 			</select>
+			{props.field && <Note id={`${id}-note`} field={props.field} value={props.value} />}
 			{props.hint && <p class="field-hint">{props.hint}</p>}
 		</div>
 	);

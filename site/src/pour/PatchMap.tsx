@@ -1,4 +1,5 @@
 // The patches of a pour in plan: numbered in order, coloured from first to last, and marked by what has happened to each.
+import { useId } from "preact/hooks";
 import type { BatchPlan, Dam, Outline, Point, RoomPlan } from "../engine/contract";
 import { path } from "../map/view";
 import { said, t } from "../words/words";
@@ -21,6 +22,7 @@ export function PatchMap(props: PatchMapProps) {
 	const outline = props.outline ?? room.outline;
 	const box = frame(room.outline.outer);
 	const text = Math.max(box.width, box.height) / 26;
+	const patterns = useId();
 	return (
 		<svg
 			class="patch-map"
@@ -29,17 +31,10 @@ export function PatchMap(props: PatchMapProps) {
 			role="img"
 			aria-label={props.label}
 		>
-			<defs>
-				<pattern id="hatch" width="120" height="120" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-					<path d="M0 0V120" class="patch-hatch" />
-				</pattern>
-				<pattern id="dots" width="110" height="110" patternUnits="userSpaceOnUse">
-					<circle cx="55" cy="55" r="18" class="patch-dot" />
-				</pattern>
-			</defs>
+			<PatchPatterns id={patterns} />
 			<path class="floor-ground" d={path([outline.outer, ...outline.holes], true)} fill-rule="evenodd" />
 			{batches.map((batch) => (
-				<Patch key={batch.number} batch={batch} of={batches.length} state={stateOf(batch.number)} />
+				<Patch key={batch.number} batch={batch} of={batches.length} state={stateOf(batch.number)} patterns={patterns} />
 			))}
 			<path class="keep-out" d={path(room.outline.holes, true)} />
 			<path class="wall" d={path([room.outline.outer], true)} />
@@ -83,7 +78,23 @@ function frame(outer: Point[]): { x: number; y: number; width: number; height: n
 	return { x, y, width: Math.max(...xs) + margin - x, height: Math.max(...ys) + margin - y };
 }
 
-function Patch({ batch, of, state }: { batch: BatchPlan; of: number; state: PatchState }) {
+/** The hatch and the dots that tell what is happening to a patch, in millimetres of floor. */
+export function PatchPatterns({ id }: { id: string }) {
+	return (
+		<defs>
+			<pattern id={`${id}-hatch`} width="120" height="120" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+				<path d="M0 0V120" class="patch-hatch" />
+			</pattern>
+			<pattern id={`${id}-dots`} width="110" height="110" patternUnits="userSpaceOnUse">
+				<circle cx="55" cy="55" r="18" class="patch-dot" />
+			</pattern>
+		</defs>
+	);
+}
+
+type PatchProps = { batch: BatchPlan; of: number; state: PatchState; patterns: string };
+
+export function Patch({ batch, of, state, patterns }: PatchProps) {
 	const shape = path(batch.polygons, true);
 	const share = of > 1 ? (100 * (batch.number - 1)) / (of - 1) : 50;
 	return (
@@ -96,9 +107,9 @@ function Patch({ batch, of, state }: { batch: BatchPlan; of: number; state: Patc
 				})}
 			</title>
 			<path class="patch-fill" style={{ "--share": `${share}%` }} d={shape} fill-rule="evenodd" />
-			{state === "making" && <path fill="url(#dots)" d={shape} fill-rule="evenodd" />}
-			{state === "pouring" && <path fill="url(#hatch)" d={shape} fill-rule="evenodd" />}
-			{state === "left-out" && <path fill="url(#hatch)" d={shape} fill-rule="evenodd" />}
+			{state === "making" && <path fill={`url(#${patterns}-dots)`} d={shape} fill-rule="evenodd" />}
+			{state === "pouring" && <path fill={`url(#${patterns}-hatch)`} d={shape} fill-rule="evenodd" />}
+			{state === "left-out" && <path fill={`url(#${patterns}-hatch)`} d={shape} fill-rule="evenodd" />}
 		</g>
 	);
 }

@@ -16,7 +16,27 @@ type PlayProps = {
 };
 
 export function Play(props: PlayProps) {
-	const { plan, at, onMove } = props;
+	const { plan, at } = props;
+	return (
+		<div class="play">
+			<PatchMap
+				room={props.room}
+				outline={props.pour.outline}
+				batches={props.pour.batches}
+				exits={props.pour.exits}
+				dams={props.pour.dams}
+				stateOf={(batch) => stateAt(plan, batch, at)}
+				label={t("Patches of the floor in the order in which they are poured, {n} of them", {
+					n: props.pour.batches.length,
+				})}
+			/>
+			<PlayBar plan={plan} at={at} onMove={props.onMove} />
+		</div>
+	);
+}
+
+/** Play, pause and the moment of the pour. */
+export function PlayBar({ plan, at, onMove }: { plan: ClockPlan; at: number; onMove: (at: number) => void }) {
 	const finish = plan.timeline.finish;
 	const [playing, setPlaying] = useState(false);
 	useEffect(() => {
@@ -32,45 +52,28 @@ export function Play(props: PlayProps) {
 		});
 		return () => cancelAnimationFrame(frame);
 	}, [playing, finish]);
-	const toggle = () => {
-		if (matchMedia("(prefers-reduced-motion: reduce)").matches) onMove(nextPour(plan, at));
-		else setPlaying(!playing);
-	};
 	const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
 	return (
-		<div class="play">
-			<PatchMap
-				room={props.room}
-				outline={props.pour.outline}
-				batches={props.pour.batches}
-				exits={props.pour.exits}
-				dams={props.pour.dams}
-				stateOf={(batch) => stateAt(plan, batch, at)}
-				label={t("Patches of the floor in the order in which they are poured, {n} of them", {
-					n: props.pour.batches.length,
-				})}
-			/>
-			<div class="row play-bar no-print">
-				<button type="button" onClick={toggle}>
-					{still ? t("Next batch") : playing ? t("Pause") : t("Play the pour")}
-				</button>
-				<label class="play-slider">
-					<span class="unseen">{t("Moment of the pour")}</span>
-					<input
-						type="range"
-						min="0"
-						max={Math.ceil(finish)}
-						step="1"
-						value={at}
-						aria-valuetext={clock(at)}
-						onInput={(event) => {
-							setPlaying(false);
-							onMove(Number(event.currentTarget.value));
-						}}
-					/>
-				</label>
-				<output>{clock(at)}</output>
-			</div>
+		<div class="row play-bar no-print">
+			<button type="button" onClick={() => (still ? onMove(nextPour(plan, at)) : setPlaying(!playing))}>
+				{still ? t("Next batch") : playing ? t("Pause") : t("Play the pour")}
+			</button>
+			<label class="play-slider">
+				<span class="unseen">{t("Moment of the pour")}</span>
+				<input
+					type="range"
+					min="0"
+					max={Math.ceil(finish)}
+					step="1"
+					value={at}
+					aria-valuetext={clock(at)}
+					onInput={(event) => {
+						setPlaying(false);
+						onMove(Number(event.currentTarget.value));
+					}}
+				/>
+			</label>
+			<output>{clock(at)}</output>
 		</div>
 	);
 }

@@ -38,6 +38,7 @@ export function Start() {
 	return (
 		<main class="start" id="main">
 			<div class="start-lead">
+				<Profile />
 				<h1>{t("Level a floor in one pour, with the right number of bags.")}</h1>
 				<p>
 					{t(
@@ -77,6 +78,19 @@ export function Start() {
 			</div>
 			<Jobs />
 		</main>
+	);
+}
+
+/** A low floor from the side, with the chalk line over it and the pour between the two. */
+function Profile() {
+	const deck = "C90 70 150 74 220 92S350 138 440 132 560 84 640 72";
+	return (
+		<svg class="start-profile" viewBox="0 0 640 150" preserveAspectRatio="none" aria-hidden="true">
+			<path class="start-pour" d={`M0 60V66${deck}V60Z`} />
+			<path class="start-ground" d={`M0 66${deck}V150H0Z`} />
+			<path class="start-deck" d={`M0 66${deck}`} />
+			<path class="start-plane" d="M0 60H640" />
+		</svg>
 	);
 }
 

@@ -63,20 +63,22 @@ export function roomStudy(id: string | undefined): RoomStudy | undefined {
 	return study.value?.rooms.find((room) => room.id === id && room.ready);
 }
 
-/** What the map may show of the study, by name; the readings are shown at first. */
+/** What the map may show, by name; depths and readings are shown at first. */
 export const layerNames = [
+	"depth",
 	"readings",
+	"plane",
+	"lifts",
+	"batches",
+	"indicators",
 	"doubt",
 	"next",
 	"flatness",
-	"indicators",
-	"carriers",
 	"spots",
-	"lifts",
 	"moisture",
 ] as const;
 export type LayerName = (typeof layerNames)[number];
-export const layers = signal<ReadonlySet<LayerName>>(new Set<LayerName>(["readings"]));
+export const layers = signal<ReadonlySet<LayerName>>(new Set<LayerName>(["depth", "readings"]));
 
 export function toggle(name: LayerName): void {
 	const next = new Set(layers.value);

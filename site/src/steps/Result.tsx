@@ -16,7 +16,13 @@ export function Result() {
 	const open = guide.value?.steps.find((step) => step.id === guide.value?.next && step.kind !== "result");
 	return (
 		<>
-			{worked.totals.ready ? <Bags /> : <p class="result-lead">{t("There is no bag count yet.")}</p>}
+			{worked.totals.ready ? (
+				<Bags />
+			) : (
+				<p class="result-lead">
+					{t("There is no bag count yet: it comes as soon as the room’s size and a few heights are in.")}
+				</p>
+			)}
 			{open && (
 				<p class="no-print">
 					<a class="button button-main" href={to("steps", job.value?.id, open.id)}>
@@ -71,21 +77,31 @@ function Bags() {
 function PutRight() {
 	const findings = plan.value?.findings ?? [];
 	const broken = findings.filter((finding) => finding.state === "broken");
-	const unchecked = findings.filter((finding) => finding.state === "unanswered");
+	const open = findings.filter((finding) => finding.state === "unanswered");
 	return (
 		<section aria-labelledby="put-right">
 			<h2 id="put-right">{t("What to put right")}</h2>
-			{broken.length === 0 && <p>{t("No check found anything against it.")}</p>}
+			{broken.length === 0 && (
+				<p>
+					{plan.value?.totals.ready
+						? t("No check found anything against it.")
+						: t("Nothing can be checked before there is a floor.")}
+				</p>
+			)}
 			{broken.map((finding) => (
 				<Broken key={`${finding.rule}/${finding.subject.id}`} finding={finding} />
 			))}
-			{unchecked.length > 0 && (
-				<p class="small">
-					<Weight weight="ask" count={unchecked.length} />{" "}
-					{t("Nobody checked: {checks}.", {
-						checks: [...new Set(unchecked.map((finding) => readable(finding.rule)))].join("; "),
-					})}
-				</p>
+			{open.length > 0 && (
+				<details class="nobody-checked">
+					<summary>
+						<Weight weight="ask" count={open.length} />
+					</summary>
+					<p class="small">
+						{t("Nobody checked: {checks}.", {
+							checks: [...new Set(open.map((finding) => readable(finding.rule)))].join("; "),
+						})}
+					</p>
+				</details>
 			)}
 			<p class="small">
 				<a href={to("help", "marks")}>{t("What the marks mean")}</a>
@@ -181,6 +197,7 @@ function Shopping() {
 
 function Next() {
 	const id = job.value?.id;
+	const ready = plan.value?.totals.ready;
 	return (
 		<section aria-labelledby="what-next" class="no-print">
 			<h2 id="what-next">{t("What next")}</h2>
@@ -188,18 +205,24 @@ function Next() {
 				<a class="button" href={to("sheet", id)}>
 					{t("Print the field sheet")}
 				</a>
-				<a class="button" href={to("buy", id)}>
-					{t("The whole list, with prices")}
-				</a>
-				<a class="button" href={to("pour", id)}>
-					{t("Plan pour day hour by hour")}
-				</a>
+				{ready && (
+					<>
+						<a class="button" href={to("buy", id)}>
+							{t("The whole list, with prices")}
+						</a>
+						<a class="button" href={to("pour", id)}>
+							{t("Plan pour day hour by hour")}
+						</a>
+					</>
+				)}
 				<a class="button" href={to("job", id)}>
 					{t("See everything on one page")}
 				</a>
-				<button type="button" onClick={() => print()}>
-					{t("Print this")}
-				</button>
+				{ready && (
+					<button type="button" onClick={() => print()}>
+						{t("Print this")}
+					</button>
+				)}
 			</div>
 		</section>
 	);

@@ -1,6 +1,7 @@
 // The job step by step: one question at a time, for somebody who does this for the first time. It edits the same job as the bench.
 import { useEffect, useRef } from "preact/hooks";
 import type { Guide, GuideStep } from "../engine/contract";
+import { Busy } from "../parts/Busy";
 import { KeptLine } from "../parts/Kept";
 import { job, plan } from "../state/job";
 import { route, to } from "../state/route";
@@ -42,7 +43,7 @@ export function Steps() {
 		// An address without a question would jump ahead as soon as this one is answered.
 		if (step && job.value && route.value.part !== step.id) location.replace(to("steps", job.value.id, step.id));
 	}, [step?.id]);
-	if (!walk || !step || !job.value || !fieldSheet.value) return <main id="main" class="steps" aria-busy="true" />;
+	if (!walk || !step || !job.value || !fieldSheet.value) return <Busy says={t("Laying out the questions…")} />;
 	return (
 		<main id="main" class="steps">
 			<Where walk={walk} at={at} />

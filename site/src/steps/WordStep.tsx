@@ -32,7 +32,7 @@ export function WordStep({ step }: StepProps) {
 						<div class="answers offers" role="group" aria-label={t("Usual answers")}>
 							{step.offers.map((offer) => (
 								<button type="button" key={offer} aria-pressed={offer === value} onClick={() => sayAndGoOn(offer)}>
-									{offer}
+									{said(offer)}
 								</button>
 							))}
 						</div>

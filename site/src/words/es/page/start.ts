@@ -62,4 +62,8 @@ export const start: Table = {
 	"This file can’t be read.": "Este archivo no se puede leer.",
 	"My rulebook": "Mi reglamento",
 	"changed here": "cambiado aquí",
+	"This job isn’t here": "Este trabajo no está aquí",
+	"Jobs are kept in the browser in which they were entered. Open it there, or open its file here.":
+		"Los trabajos se guardan en el navegador en que se introdujeron. Ábralo allí, o abra aquí su archivo.",
+	"Opening…": "Abriendo…",
 };

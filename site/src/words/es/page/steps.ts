@@ -110,4 +110,21 @@ export const steps: Table = {
 	"Bags differ in what they fill and how thin they may be. Typical values do for a first idea; buy by the bag’s own.":
 		"Los sacos difieren en lo que rinden y en lo delgados que pueden quedar. Los valores típicos sirven para una primera idea; compre según los del propio saco.",
 	"What it comes to": "El resultado final",
+	"There is no bag count yet: it comes as soon as the room’s size and a few heights are in.":
+		"Todavía no hay cuenta de sacos: aparece en cuanto estén el tamaño de la habitación y unas alturas.",
+	"Nothing can be checked before there is a floor.": "Nada se puede comprobar antes de que haya un piso.",
+	"Stiffness, fastenings, moisture: whether this floor carries a pour at all.":
+		"Rigidez, fijaciones, humedad: si este piso soporta un vertido.",
+	"What can only be made true shortly before: clean, closed, dammed, and the right air.":
+		"Lo que solo se puede asegurar poco antes: limpio, cerrado, con diques y el aire adecuado.",
+	"All {count} questions are answered.": "Las {count} preguntas están contestadas.",
+	"Go through {count} questions": "Repasar {count} preguntas",
+	"Laying out the questions…": "Preparando las preguntas…",
+	"Skip this chapter": "Saltar este capítulo",
+	"Usual answers": "Respuestas habituales",
+	"Proving the deck": "Comprobar la base",
+	"Before the first bag": "Antes del primer saco",
+	"Then {checks} checks stay open, and {stops} of them might say “Don’t pour”.":
+		"Entonces quedan abiertas {checks} comprobaciones, y {stops} de ellas podrían decir «No vierta».",
+	"Then {checks} checks stay open.": "Entonces quedan abiertas {checks} comprobaciones.",
 };

@@ -1,0 +1,111 @@
+// The words that the map would like to write, the weightier first, and what they must keep off.
+import type { DoorPlan, Point } from "../engine/contract";
+import { layers } from "../state/study";
+import { said, t } from "../words/words";
+import type { DrawingProps } from "./drawing";
+import { around, type Box, beside, type Place, type Wanted } from "./labels";
+import { layerBoxes, layerWords } from "./layers";
+import { mostDots, turnsLeft } from "./marks";
+
+type At = (p: Point) => Point;
+
+export function wantedWords(props: DrawingProps, at: At): Wanted[] {
+	const { room, study, line } = props;
+	return [
+		...(line ? ends(line, at) : []),
+		...extremes(props, at),
+		...room.doors.map((door) => doorWord(door, room.outline.outer, at)),
+		...(props.batches?.list ?? []).map((batch) => ({
+			key: `batch ${batch.number}`,
+			text: String(batch.number),
+			needed: true,
+			places: [{ ...at(batch.label), anchor: "middle" as const }],
+		})),
+		...layerWords(room, study, at),
+		...room.penetrations.map((p) => ({
+			key: `pipe ${p.id}`,
+			text: p.name || said(p.kind),
+			small: true,
+			needed: true,
+			places: beside(at(p.at), Math.max(6, p.radius * props.view.scale) + 5)
+				.slice(0, 4)
+				.reverse(),
+		})),
+		...contours(props, at),
+	];
+}
+
+function ends(line: { from: Point; to: Point }, at: At): Wanted[] {
+	return [
+		{ key: "end A", text: "A", needed: true, places: beside(at(line.from), 12) },
+		{ key: "end B", text: "B", needed: true, places: beside(at(line.to), 12) },
+	];
+}
+
+function extremes({ room }: DrawingProps, at: At): Wanted[] {
+	const depths = room.pour?.depths;
+	if (!depths || !layers.value.has("depth")) return [];
+	return [
+		{
+			key: "thinnest",
+			text: t("thinnest {depth}", { depth: said(depths.least.text) }),
+			needed: true,
+			places: beside(at(depths.leastAt), 14),
+		},
+		{
+			key: "deepest",
+			text: t("deepest {depth}", { depth: said(depths.greatest.text) }),
+			needed: true,
+			places: beside(at(depths.greatestAt), 14),
+		},
+	];
+}
+
+/** A door's name inside the room, as near to its middle as dots let it. */
+function doorWord(door: DoorPlan, outer: Point[], at: At): Wanted {
+	const [a, b] = [at(door.from), at(door.to)];
+	const length = Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
+	const sign = turnsLeft(outer) ? 1 : -1;
+	const inward = { x: (sign * (b.y - a.y)) / length, y: (sign * -(b.x - a.x)) / length };
+	const anchor = Math.abs(inward.x) < 0.5 ? "middle" : inward.x > 0 ? "start" : "end";
+	const places: Place[] = [];
+	for (const away of [14, 26, 40]) {
+		for (const share of [0.5, 0.2, 0.8, -0.3, 1.3]) {
+			places.push({
+				x: a.x + share * (b.x - a.x) + away * inward.x,
+				y: a.y + share * (b.y - a.y) + away * inward.y,
+				anchor,
+			});
+		}
+	}
+	return {
+		key: `door ${door.id}`,
+		text: `${door.name || t("Door")}${door.exit ? ` · ${t("way out")}` : ""}`,
+		needed: true,
+		places,
+	};
+}
+
+/** Each depth once, on its line, where there is room. */
+function contours({ room }: DrawingProps, at: At): Wanted[] {
+	if (!layers.value.has("depth")) return [];
+	return (room.pour?.contours ?? []).map((contour) => ({
+		key: `contour ${contour.depth.si}`,
+		text: said(contour.depth.text),
+		small: true,
+		tone: "map-text-contour",
+		places: contour.labels.map((spot) => ({ ...at(spot), anchor: "middle" as const })),
+	}));
+}
+
+/** Dots and marks that no word may cover. */
+export function drawnBoxes({ room, study }: DrawingProps, at: At): Box[] {
+	const depths = layers.value.has("depth") ? room.pour?.depths : undefined;
+	const dots = layers.value.has("readings") && room.readings.length <= mostDots ? room.readings : [];
+	return [
+		...dots.map((reading) => around(at(reading.at), 5)),
+		...(depths ? [around(at(depths.leastAt), 9), around(at(depths.greatestAt), 9)] : []),
+		...room.penetrations.map((p) => around(at(p.at), 7)),
+		...layerBoxes(study, at),
+	];
+}

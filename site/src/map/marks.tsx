@@ -1,0 +1,124 @@
+// What keeps its size on the screen: walls' lengths, dots and marks.
+import type { Point, RoomPlan } from "../engine/contract";
+import { layers } from "../state/study";
+import { said, t } from "../words/words";
+import type { DrawingProps } from "./drawing";
+
+type Placing = { at: (p: Point) => Point };
+
+/** More readings than this are not drawn as dots: they would be all that is seen. */
+export const mostDots = 400;
+
+export function Marks({ room, picked, problemAt, line, cursor, view, at }: DrawingProps & Placing) {
+	const depths = room.pour?.depths;
+	return (
+		<g>
+			{room.penetrations.map((p) => (
+				<circle key={p.id} class="penetration" cx={at(p.at).x} cy={at(p.at).y} r={Math.max(6, p.radius * view.scale)} />
+			))}
+			{layers.value.has("readings") && room.readings.length <= mostDots && (
+				<Readings room={room} picked={picked} at={at} />
+			)}
+			{depths && layers.value.has("depth") && (
+				<>
+					<path class="mark-high" d={triangle(at(depths.leastAt), -1)} />
+					<path class="mark-low" d={triangle(at(depths.greatestAt), 1)} />
+				</>
+			)}
+			{problemAt && <circle class="mark-problem" cx={at(problemAt).x} cy={at(problemAt).y} r={14} />}
+			{line && <SectionLine from={at(line.from)} to={at(line.to)} />}
+			{cursor && <Crosshair at={at(cursor)} />}
+		</g>
+	);
+}
+
+function Readings({ room, picked, at }: { room: RoomPlan; picked: number | null } & Placing) {
+	return (
+		<>
+			{room.readings.map((reading) => (
+				<circle
+					key={reading.row}
+					class={`reading-dot${reading.row === picked ? " picked" : ""}`}
+					cx={at(reading.at).x}
+					cy={at(reading.at).y}
+					r={reading.row === picked ? 8 : 4.5}
+				>
+					<title>{t("Pour {depth} deep here", { depth: said(reading.depth) })}</title>
+				</circle>
+			))}
+		</>
+	);
+}
+
+/** A triangle that points up (−1) or down (1). */
+function triangle({ x, y }: Point, way: number): string {
+	return `M${x - 9} ${y - 7 * way}L${x} ${y + 9 * way}L${x + 9} ${y - 7 * way}Z`;
+}
+
+function SectionLine({ from, to }: { from: Point; to: Point }) {
+	const length = Math.max(1, Math.hypot(to.x - from.x, to.y - from.y));
+	const [ux, uy] = [(7 * (to.x - from.x)) / length, (7 * (to.y - from.y)) / length];
+	const tick = (p: Point) => `M${p.x - uy} ${p.y + ux}L${p.x + uy} ${p.y - ux}`;
+	return (
+		<g class="cut">
+			<path class="cut-under" d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
+			<path class="cut-line" d={`M${from.x} ${from.y}L${to.x} ${to.y}${tick(from)}${tick(to)}`} />
+		</g>
+	);
+}
+
+function Crosshair({ at: { x, y } }: { at: Point }) {
+	return (
+		<g class="crosshair">
+			<path
+				class="crosshair-under"
+				d={`M${x - 18} ${y}H${x - 4}M${x + 4} ${y}H${x + 18}M${x} ${y - 18}V${y - 4}M${x} ${y + 4}V${y + 18}`}
+			/>
+			<path
+				class="crosshair-line"
+				d={`M${x - 18} ${y}H${x - 4}M${x + 4} ${y}H${x + 18}M${x} ${y - 18}V${y - 4}M${x} ${y + 4}V${y + 18}`}
+			/>
+		</g>
+	);
+}
+
+/** Each wall's length, outside it and along it. */
+export function WallWords({ room, at, scale }: { room: RoomPlan; scale: number } & Placing) {
+	const outer = room.outline.outer;
+	const outward = turnsLeft(outer) ? 1 : -1;
+	return (
+		<g>
+			{room.walls.map((wall, i) => {
+				const [from, to] = [outer[i], outer[(i + 1) % outer.length]];
+				if (!from || !to || wall.si * scale <= 60) return null;
+				const [a, b] = [at(from), at(to)];
+				const length = Math.hypot(b.x - a.x, b.y - a.y);
+				const x = (a.x + b.x) / 2 + (outward * -(b.y - a.y) * 16) / length;
+				const y = (a.y + b.y) / 2 + (outward * (b.x - a.x) * 16) / length;
+				let angle = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
+				if (angle > 90.5 || angle < -90) angle += 180;
+				return (
+					<text
+						key={`${from.x},${from.y}`}
+						class="map-text map-text-small map-text-wall"
+						x={x}
+						y={y + 4}
+						text-anchor="middle"
+						transform={`rotate(${angle} ${x} ${y})`}
+					>
+						{said(wall.text)}
+					</text>
+				);
+			})}
+		</g>
+	);
+}
+
+export function turnsLeft(ring: Point[]): boolean {
+	let sum = 0;
+	ring.forEach((p, i) => {
+		const q = ring[(i + 1) % ring.length] ?? p;
+		sum += p.x * q.y - q.x * p.y;
+	});
+	return sum > 0;
+}
