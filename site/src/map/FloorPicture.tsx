@@ -3,7 +3,9 @@ import { useId } from "preact/hooks";
 import type { FieldSheetRoom, Point, RoomPlan } from "../engine/contract";
 import { said, t } from "../words/words";
 import { bandClass } from "./drawing";
-import { turnsLeft } from "./marks";
+import { around, place } from "./labels";
+import { doorWord, extremeWords } from "./marking";
+import { triangle, turnsLeft } from "./marks";
 import { type Board, fit, path, toBoard, toPlan, type View } from "./view";
 
 type PictureProps = {
@@ -53,12 +55,8 @@ export function FloorPicture(props: PictureProps) {
 				))}
 			</g>
 			<Walls room={room} at={at} counted={props.walls} />
-			<Things room={room} at={at} inward={sheet ? 36 : 20} />
-			{sheet ? (
-				<Spots sheet={sheet} at={at} picked={props.picked} />
-			) : (
-				<Depths room={room} at={at} width={board.width} />
-			)}
+			{sheet && <Spots sheet={sheet} at={at} picked={props.picked} />}
+			<Things room={room} at={at} board={board} sheet={sheet} />
 		</svg>
 	);
 }
@@ -142,37 +140,46 @@ function Walls({ room, at, counted }: Placed & { counted?: boolean }) {
 	);
 }
 
-function Things({ room, at, inward }: Placed & { inward: number }) {
-	const sign = turnsLeft(room.outline.outer) ? 1 : -1;
+/** What comes up through the floor, and the doors' names where they cover nothing. */
+function Things({ room, at, board, sheet }: Placed & { board: Board; sheet?: FieldSheetRoom }) {
+	const depths = sheet ? undefined : room.pour?.depths;
+	const drawn = [
+		...(sheet?.spots ?? []).map((spot) => around(at(spot.at), 11)),
+		...room.penetrations.map((one) => around(at(one.at), 7)),
+		...(depths ? [around(at(depths.leastAt), 9), around(at(depths.greatestAt), 9)] : []),
+	];
+	const words = place(
+		[
+			...(depths ? extremeWords(depths, at) : []),
+			...room.doors.map((door) => ({ ...doorWord(door, room.outline.outer, at), small: true })),
+		],
+		drawn,
+		board,
+	);
 	return (
 		<g>
 			{room.penetrations.map((one) => (
 				<circle key={one.id} class="penetration" cx={at(one.at).x} cy={at(one.at).y} r={6} />
 			))}
-			{room.doors.map((door) => {
-				const [a, b] = [at(door.from), at(door.to)];
-				const by = (sign * inward) / Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
-				return (
-					<text
-						key={door.id}
-						class="map-text map-text-small"
-						x={(a.x + b.x) / 2 + by * (b.y - a.y)}
-						y={(a.y + b.y) / 2 - by * (b.x - a.x) + 4}
-						text-anchor={anchorOf(by * (b.y - a.y))}
-					>
-						{door.name || t("Door")}
-						{door.exit ? ` · ${t("way out")}` : ""}
-					</text>
-				);
-			})}
+			{depths && (
+				<>
+					<path class="mark-high" d={triangle(at(depths.leastAt), -1)} />
+					<path class="mark-low" d={triangle(at(depths.greatestAt), 1)} />
+				</>
+			)}
+			{words.map((word) => (
+				<text
+					key={word.key}
+					class={`map-text${word.small ? " map-text-small" : ""}`}
+					x={word.at.x}
+					y={word.at.y + 4}
+					text-anchor={word.at.anchor}
+				>
+					{word.text}
+				</text>
+			))}
 		</g>
 	);
-}
-
-/** A word beside an upright wall begins there and runs into the room. */
-function anchorOf(sideways: number): "start" | "middle" | "end" {
-	if (Math.abs(sideways) < 8) return "middle";
-	return sideways > 0 ? "start" : "end";
 }
 
 function Spots({ sheet, at, picked }: { sheet: FieldSheetRoom; at: (p: Point) => Point; picked?: number }) {
@@ -190,39 +197,6 @@ function Spots({ sheet, at, picked }: { sheet: FieldSheetRoom; at: (p: Point) =>
 					</g>
 				);
 			})}
-		</g>
-	);
-}
-
-function Depths({ room, at, width }: Placed & { width: number }) {
-	const depths = room.pour?.depths;
-	if (!depths) return null;
-	const marks = [
-		{ at: at(depths.leastAt), text: t("thinnest {depth}", { depth: said(depths.least.text) }), up: true },
-		{ at: at(depths.greatestAt), text: t("deepest {depth}", { depth: said(depths.greatest.text) }), up: false },
-	];
-	return (
-		<g>
-			{marks.map(({ at: { x, y }, text, up }) => (
-				<g key={text}>
-					<path
-						class={up ? "mark-high" : "mark-low"}
-						d={
-							up
-								? `M${x - 8} ${y + 6}L${x} ${y - 8}L${x + 8} ${y + 6}Z`
-								: `M${x - 8} ${y - 6}L${x} ${y + 8}L${x + 8} ${y - 6}Z`
-						}
-					/>
-					<text
-						class="map-text"
-						x={x > width * 0.6 ? x - 13 : x + 13}
-						y={y + 4}
-						text-anchor={x > width * 0.6 ? "end" : "start"}
-					>
-						{text}
-					</text>
-				</g>
-			))}
 		</g>
 	);
 }

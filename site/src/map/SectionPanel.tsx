@@ -39,9 +39,9 @@ export function SectionPanel(props: SectionProps) {
 					{t("Top to bottom")}
 				</button>
 			</div>
-			<Ends line={line} onLine={onLine} />
 			{line && section?.least && <Profile {...props} line={line} section={section} />}
 			{line && section && !section.least && <p role="status">{t("This line crosses no poured floor.")}</p>}
+			<Ends line={line} onLine={onLine} />
 		</section>
 	);
 }

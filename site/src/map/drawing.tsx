@@ -32,7 +32,7 @@ export function Drawing(props: DrawingProps) {
 	return (
 		<svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={describe(room)}>
 			<g transform={`translate(${origin.x} ${origin.y}) scale(${view.scale / 1000})`}>
-				<Ground room={room} depth={layers.value.has("depth")} />
+				<Ground room={room} depth={depthShown(props)} />
 				<GroundLayers room={room} study={study} />
 				{props.batches && <Patches batches={props.batches} />}
 				<Walls room={room} />
@@ -124,6 +124,11 @@ function Patches({ batches }: { batches: Batches }) {
 			))}
 		</g>
 	);
+}
+
+/** Batches cover the depths, and the words for them. */
+export function depthShown(props: DrawingProps): boolean {
+	return layers.value.has("depth") && !props.batches;
 }
 
 /** Spreads the steps that there are over the whole ramp. */

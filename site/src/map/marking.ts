@@ -1,8 +1,8 @@
 // The words that the map would like to write, the weightier first, and what they must keep off.
-import type { DoorPlan, Point } from "../engine/contract";
+import type { Depths, DoorPlan, Point } from "../engine/contract";
 import { layers } from "../state/study";
 import { said, t } from "../words/words";
-import type { DrawingProps } from "./drawing";
+import { type DrawingProps, depthShown } from "./drawing";
 import { around, type Box, beside, type Place, type Wanted } from "./labels";
 import { layerBoxes, layerWords } from "./layers";
 import { mostDots, turnsLeft } from "./marks";
@@ -19,7 +19,7 @@ export function wantedWords(props: DrawingProps, at: At): Wanted[] {
 			key: `batch ${batch.number}`,
 			text: String(batch.number),
 			needed: true,
-			places: [{ ...at(batch.label), anchor: "middle" as const }],
+			places: [{ ...at(batch.label), anchor: "middle" as const }, ...beside(at(batch.label), 12)],
 		})),
 		...layerWords(room, study, at),
 		...room.penetrations.map((p) => ({
@@ -42,9 +42,13 @@ function ends(line: { from: Point; to: Point }, at: At): Wanted[] {
 	];
 }
 
-function extremes({ room }: DrawingProps, at: At): Wanted[] {
-	const depths = room.pour?.depths;
-	if (!depths || !layers.value.has("depth")) return [];
+function extremes(props: DrawingProps, at: At): Wanted[] {
+	const depths = props.room.pour?.depths;
+	return depths && depthShown(props) ? extremeWords(depths, at) : [];
+}
+
+/** The thinnest and the deepest spot in words. */
+export function extremeWords(depths: Depths, at: At): Wanted[] {
 	return [
 		{
 			key: "thinnest",
@@ -62,7 +66,7 @@ function extremes({ room }: DrawingProps, at: At): Wanted[] {
 }
 
 /** A door's name inside the room, as near to its middle as dots let it. */
-function doorWord(door: DoorPlan, outer: Point[], at: At): Wanted {
+export function doorWord(door: DoorPlan, outer: Point[], at: At): Wanted {
 	const [a, b] = [at(door.from), at(door.to)];
 	const length = Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
 	const sign = turnsLeft(outer) ? 1 : -1;
@@ -87,9 +91,9 @@ function doorWord(door: DoorPlan, outer: Point[], at: At): Wanted {
 }
 
 /** Each depth once, on its line, where there is room. */
-function contours({ room }: DrawingProps, at: At): Wanted[] {
-	if (!layers.value.has("depth")) return [];
-	return (room.pour?.contours ?? []).map((contour) => ({
+function contours(props: DrawingProps, at: At): Wanted[] {
+	if (!depthShown(props)) return [];
+	return (props.room.pour?.contours ?? []).map((contour) => ({
 		key: `contour ${contour.depth.si}`,
 		text: said(contour.depth.text),
 		small: true,
@@ -99,8 +103,9 @@ function contours({ room }: DrawingProps, at: At): Wanted[] {
 }
 
 /** Dots and marks that no word may cover. */
-export function drawnBoxes({ room, study }: DrawingProps, at: At): Box[] {
-	const depths = layers.value.has("depth") ? room.pour?.depths : undefined;
+export function drawnBoxes(props: DrawingProps, at: At): Box[] {
+	const { room, study } = props;
+	const depths = depthShown(props) ? room.pour?.depths : undefined;
 	const dots = layers.value.has("readings") && room.readings.length <= mostDots ? room.readings : [];
 	return [
 		...dots.map((reading) => around(at(reading.at), 5)),

@@ -2,14 +2,15 @@
 import type { Point, RoomPlan } from "../engine/contract";
 import { layers } from "../state/study";
 import { said, t } from "../words/words";
-import type { DrawingProps } from "./drawing";
+import { type DrawingProps, depthShown } from "./drawing";
 
 type Placing = { at: (p: Point) => Point };
 
 /** More readings than this are not drawn as dots: they would be all that is seen. */
 export const mostDots = 400;
 
-export function Marks({ room, picked, problemAt, line, cursor, view, at }: DrawingProps & Placing) {
+export function Marks(props: DrawingProps & Placing) {
+	const { room, picked, problemAt, line, cursor, view, at } = props;
 	const depths = room.pour?.depths;
 	return (
 		<g>
@@ -19,7 +20,7 @@ export function Marks({ room, picked, problemAt, line, cursor, view, at }: Drawi
 			{layers.value.has("readings") && room.readings.length <= mostDots && (
 				<Readings room={room} picked={picked} at={at} />
 			)}
-			{depths && layers.value.has("depth") && (
+			{depths && depthShown(props) && (
 				<>
 					<path class="mark-high" d={triangle(at(depths.leastAt), -1)} />
 					<path class="mark-low" d={triangle(at(depths.greatestAt), 1)} />
@@ -51,7 +52,7 @@ function Readings({ room, picked, at }: { room: RoomPlan; picked: number | null 
 }
 
 /** A triangle that points up (−1) or down (1). */
-function triangle({ x, y }: Point, way: number): string {
+export function triangle({ x, y }: Point, way: number): string {
 	return `M${x - 9} ${y - 7 * way}L${x} ${y + 9 * way}L${x + 9} ${y - 7 * way}Z`;
 }
 

@@ -129,7 +129,7 @@ function Behind({ chapter }: { chapter: "proof" | "before" }) {
 			</p>
 			{first && (
 				<a class="button no-print" href={to("steps", job.value?.id, first.id)}>
-					{t("Go through {count} questions", { count: open.length })}
+					{t("Go through them ({count})", { count: open.length })}
 				</a>
 			)}
 		</section>

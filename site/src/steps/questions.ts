@@ -76,6 +76,6 @@ export function unchecked(steps: GuideStep[]): string {
 	const { checks, stops } = openChecks(steps);
 	if (checks === 0) return "";
 	return stops > 0
-		? t("Then {checks} checks stay open, and {stops} of them might say “Don’t pour”.", { checks, stops })
-		: t("Then {checks} checks stay open.", { checks });
+		? t("Checks that stay open then: {checks}. Of these, might say “Don’t pour”: {stops}.", { checks, stops })
+		: t("Checks that stay open then: {checks}.", { checks });
 }

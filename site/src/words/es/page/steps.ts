@@ -118,13 +118,13 @@ export const steps: Table = {
 	"What can only be made true shortly before: clean, closed, dammed, and the right air.":
 		"Lo que solo se puede asegurar poco antes: limpio, cerrado, con diques y el aire adecuado.",
 	"All {count} questions are answered.": "Las {count} preguntas están contestadas.",
-	"Go through {count} questions": "Repasar {count} preguntas",
+	"Go through them ({count})": "Repasarlas ({count})",
 	"Laying out the questions…": "Preparando las preguntas…",
 	"Skip this chapter": "Saltar este capítulo",
 	"Usual answers": "Respuestas habituales",
 	"Proving the deck": "Comprobar la base",
 	"Before the first bag": "Antes del primer saco",
-	"Then {checks} checks stay open, and {stops} of them might say “Don’t pour”.":
-		"Entonces quedan abiertas {checks} comprobaciones, y {stops} de ellas podrían decir «No vierta».",
-	"Then {checks} checks stay open.": "Entonces quedan abiertas {checks} comprobaciones.",
+	"Checks that stay open then: {checks}. Of these, might say “Don’t pour”: {stops}.":
+		"Comprobaciones que quedan abiertas: {checks}. De ellas, podrían decir «No vierta»: {stops}.",
+	"Checks that stay open then: {checks}.": "Comprobaciones que quedan abiertas: {checks}.",
 };
