@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Point, RoomPlan, RoomPour } from "../engine/contract";
 import { PlayBar, stateAt } from "../pour/Play";
-import { pourDay, useWorkedPour, working } from "../pour/worked";
+import { partName, pourDay, useWorkedPour, working } from "../pour/worked";
 import { layers, roomStudy } from "../state/study";
 import { t } from "../words/words";
 import { type Batches, Drawing } from "./drawing";
@@ -39,6 +39,7 @@ export function FloorMap(props: MapProps) {
 	const [under, setUnder] = useState<Point | null>(null);
 	const [cursor, setCursor] = useState<Point | null>(null);
 	const [line, setLine] = useState<Line | null>(null);
+	const [part, setPart] = useState(0); // which of the room's pours is shown
 	const [moment, setMoment] = useState(Number.POSITIVE_INFINITY);
 	useEffect(() => watchSize(board.current, setSize), []);
 	const extent = extentOf(room);
@@ -53,7 +54,10 @@ export function FloorMap(props: MapProps) {
 		setWhole(false);
 	};
 	const study = roomStudy(room.id);
-	const pour = layers.value.has("batches") ? pourDay.value?.rooms.find((one) => one.id === room.id) : undefined;
+	const pours = layers.value.has("batches")
+		? (pourDay.value?.rooms ?? []).filter((one) => one.id === room.id && !one.rough)
+		: [];
+	const pour = pours[Math.min(part, pours.length - 1)];
 	const change = (next: Task) => {
 		setTask(next === task ? "look" : next);
 		setSketch([]);
@@ -138,6 +142,15 @@ export function FloorMap(props: MapProps) {
 			</div>
 			{!props.alone && <ReadOut room={room} at={cursor ?? under} spoken={task === "spot"} />}
 			{layers.value.has("batches") && <WorkedBatches />}
+			{pours.length > 1 && (
+				<div class="layers no-print" role="group" aria-label={t("Which pour")}>
+					{pours.map((one, i) => (
+						<button type="button" key={one.part} aria-pressed={one === pour} onClick={() => setPart(i)}>
+							{partName(one)}
+						</button>
+					))}
+				</div>
+			)}
 			{pour?.clock && (
 				<PlayBar plan={pour.clock} at={Math.min(moment, pour.clock.timeline.finish)} onMove={setMoment} />
 			)}

@@ -97,4 +97,5 @@ export const map: Table = {
 	"holds the plane up": "sostiene el plano",
 	"falls {slope}": "cae {slope}",
 	"level: reads {staff}": "a nivel: lee {staff}",
+	"Which pour": "Qué vertido",
 };
