@@ -19,10 +19,13 @@ type Field struct {
 
 // What is known of a node. The outermost nodes all round are never inside, so that a node inside always has four neighbours.
 const (
-	inside    = 1 << iota
-	shutRight // a wall stands between the node and the one to its right
-	shutUp
+	inside = 1 << iota
 	settled
+	shutRight // a wall stands between the node and the one to its right
+	shutLeft
+	shutUp
+	shutDown
+	shutAny = shutRight | shutLeft | shutUp | shutDown
 )
 
 // finestStep and coarsestStep bound a field's grid, m.
@@ -165,16 +168,25 @@ func (f *Field) fill(outline floor.Outline) {
 		}
 		for _, x := range xs {
 			if i := int(math.Floor((x - f.origin.X) / f.step)); i >= 0 && i < f.across {
-				f.marks[j*f.across+i] |= shutRight
+				f.shut(i, j, shutRight)
+				f.shut(i+1, j, shutLeft)
 			}
 		}
 	}
 	for i, ys := range columns {
 		for _, y := range ys {
 			if j := int(math.Floor((y - f.origin.Y) / f.step)); j >= 0 && j < f.up {
-				f.marks[j*f.across+i] |= shutUp
+				f.shut(i, j, shutUp)
+				f.shut(i, j+1, shutDown)
 			}
 		}
+	}
+}
+
+// shut marks a wall on one hand of a node, where there is such a node.
+func (f *Field) shut(i, j int, side uint8) {
+	if i < f.across && j < f.up {
+		f.marks[j*f.across+i] |= side
 	}
 }
 

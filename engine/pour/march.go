@@ -12,13 +12,14 @@ import (
 type march struct {
 	field   *Field
 	perStep float64 // buckets a metre
-	buckets [ring][]int32
+	buckets [ringSize][]int32
 	waiting int
 	lowest  int
 }
 
-// A node's distance exceeds its nearest neighbour's by a step at most, which is four buckets, and the sources' by exactDisc steps.
-const ring, bucketsPerStep, exactDisc = 64, 4, 12
+// A node's distance exceeds its nearest neighbour's by a step at most, which is four buckets, and the sources' by exactDisc steps: no bucket of the
+// ring ever holds nodes of two rounds.
+const ringSize, bucketsPerStep, exactDisc = 64, 4, 12
 
 func newMarch(f *Field) *march {
 	return &march{field: f, perStep: bucketsPerStep / f.step, lowest: math.MaxInt}
@@ -29,7 +30,7 @@ func (m *march) push(n int, d float64) {
 	if b < m.lowest {
 		m.lowest = b
 	}
-	m.buckets[b%ring] = append(m.buckets[b%ring], int32(n))
+	m.buckets[b%ringSize] = append(m.buckets[b%ringSize], int32(n))
 	m.waiting++
 }
 
@@ -64,67 +65,74 @@ func (m *march) source(outline floor.Outline, exit floor.Point) error {
 	return nil
 }
 
+// run settles nodes in order of distance, each at most once, and brings the distances of those around it down. It is where the time goes, so that
+// what it does for each neighbour stands in it rather than behind a call.
 func (m *march) run() {
-	f := m.field
-	for b := m.lowest; m.waiting > 0; b++ {
-		slot := b % ring
-		for len(m.buckets[slot]) > 0 {
-			last := len(m.buckets[slot]) - 1
-			n := int(m.buckets[slot][last])
-			m.buckets[slot] = m.buckets[slot][:last]
-			m.waiting--
-			if f.marks[n]&settled != 0 || int(f.distance[n]*m.perStep) > b {
+	marks, distance, across, step := m.field.marks, m.field.distance, m.field.across, m.field.step
+	buckets, perStep, waiting := &m.buckets, m.perStep, m.waiting
+	around, shut := [4]int{1, -1, across, -across}, [4]uint8{shutRight, shutLeft, shutUp, shutDown}
+	for at := uint(m.lowest); waiting > 0; at++ {
+		bucket := &buckets[at%ringSize]
+		for len(*bucket) > 0 {
+			last := len(*bucket) - 1
+			n := int((*bucket)[last])
+			*bucket = (*bucket)[:last]
+			waiting--
+			own := marks[n]
+			if own&settled != 0 {
 				continue
 			}
-			f.marks[n] |= settled
-			m.spread(n)
+			marks[n] = own | settled
+			for k := range around {
+				to := n + around[k]
+				mark := marks[to]
+				if own&shut[k] != 0 || mark&(inside|settled) != inside {
+					continue
+				}
+				// (d − a)² + (d − b)² = step², from the nearer neighbour along each axis.
+				a, b := distance[to-1], distance[to-across]
+				if right := distance[to+1]; right < a {
+					a = right
+				}
+				if up := distance[to+across]; up < b {
+					b = up
+				}
+				if mark&shutAny != 0 {
+					a, b = m.unwalled(to)
+				}
+				if a > b {
+					a, b = b, a
+				}
+				d := a + step
+				if gap := b - a; gap < step {
+					d = (a + b + math.Sqrt(2*step*step-gap*gap)) / 2
+				}
+				if d < distance[to] {
+					distance[to] = d
+					later := &buckets[uint(int(d*perStep))%ringSize]
+					*later = append(*later, int32(to))
+					waiting++
+				}
+			}
 		}
 	}
 }
 
-// spread updates the four neighbours of a settled node.
-func (m *march) spread(n int) {
-	marks, across := m.field.marks, m.field.across
-	if marks[n]&shutRight == 0 && marks[n+1]&(inside|settled) == inside {
-		m.update(n + 1)
+// unwalled is the distance of the nearer neighbour along each axis that no wall parts from the node.
+func (m *march) unwalled(n int) (a, b float64) {
+	mark, distance, across := m.field.marks[n], m.field.distance, m.field.across
+	a, b = math.Inf(1), math.Inf(1)
+	if mark&shutLeft == 0 {
+		a = distance[n-1]
 	}
-	if marks[n-1]&(inside|settled|shutRight) == inside {
-		m.update(n - 1)
+	if right := distance[n+1]; mark&shutRight == 0 && right < a {
+		a = right
 	}
-	if marks[n]&shutUp == 0 && marks[n+across]&(inside|settled) == inside {
-		m.update(n + across)
+	if mark&shutDown == 0 {
+		b = distance[n-across]
 	}
-	if marks[n-across]&(inside|settled|shutUp) == inside {
-		m.update(n - across)
+	if up := distance[n+across]; mark&shutUp == 0 && up < b {
+		b = up
 	}
-}
-
-// update solves (d − a)² + (d − b)² = step² for the nearer neighbour along each axis.
-func (m *march) update(n int) {
-	f := m.field
-	own, across, step := f.marks[n], f.across, f.step
-	a, b := math.MaxFloat64, math.MaxFloat64
-	if d := f.distance[n-1]; f.marks[n-1]&shutRight == 0 && d < a {
-		a = d
-	}
-	if d := f.distance[n+1]; own&shutRight == 0 && d < a {
-		a = d
-	}
-	if d := f.distance[n-across]; f.marks[n-across]&shutUp == 0 && d < b {
-		b = d
-	}
-	if d := f.distance[n+across]; own&shutUp == 0 && d < b {
-		b = d
-	}
-	if a > b {
-		a, b = b, a
-	}
-	d := a + step
-	if gap := b - a; gap < step {
-		d = (a + b + math.Sqrt(2*step*step-gap*gap)) / 2
-	}
-	if d < f.distance[n] {
-		f.distance[n] = d
-		m.push(n, d)
-	}
+	return a, b
 }
