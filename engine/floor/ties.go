@@ -10,10 +10,10 @@ import "math"
 func (m *mesh) level() {
 	for changed := true; changed; {
 		changed = false
-		for t := int32(0); t < int32(len(m.triangles)); t++ {
-			for k := int32(0); k < 3; k++ {
-				if m.triangles[t].n[k] > t && m.smoother(t, k) {
-					m.flip(t, k)
+		for t := range m.triangles {
+			for k := range int32(3) {
+				if m.triangles[t].n[k] > int32(t) && m.smoother(int32(t), k) {
+					m.flip(int32(t), k)
 					changed = true
 				}
 			}
@@ -28,17 +28,25 @@ func (m *mesh) smoother(t, k int32) bool {
 	d, _, _ := m.triangles[of.n[k]].beyond(t)
 	now, then := math.Abs(m.heights[a]-m.heights[b]), math.Abs(m.heights[p]-m.heights[d])
 	const same = 1e-9 // metres: no survey tells less apart
-	return then < now-same && m.oneCircle(a, b, p, d) && m.turn(p, d, a) < 0 == (m.turn(p, d, b) > 0) && m.turn(p, d, a) != 0 && m.turn(p, d, b) != 0
+	if !(then < now-same) || !oneCircle(m.points[a], m.points[b], m.points[p], m.points[d]) {
+		return false
+	}
+	left, right := m.turn(p, d, a), m.turn(p, d, b)
+	return left < 0 && right > 0 || left > 0 && right < 0
 }
 
 // oneCircle tells whether d lies on the circle through a, b and p, to a billionth of its size.
-func (m *mesh) oneCircle(a, b, p, d int32) bool {
-	o := m.points[d]
-	ax, ay := m.points[a].X-o.X, m.points[a].Y-o.Y
-	bx, by := m.points[b].X-o.X, m.points[b].Y-o.Y
-	px, py := m.points[p].X-o.X, m.points[p].Y-o.Y
-	aa, bb, pp := ax*ax+ay*ay, bx*bx+by*by, px*px+py*py
-	determinant := aa*(bx*py-by*px) + bb*(px*ay-py*ax) + pp*(ax*by-ay*bx)
-	size := math.Max(aa, math.Max(bb, pp))
+func oneCircle(a, b, p, d Point) bool {
+	ax, ay := a.X-d.X, a.Y-d.Y
+	bx, by := b.X-d.X, b.Y-d.Y
+	px, py := p.X-d.X, p.Y-d.Y
+	size, bb, pp := ax*ax+ay*ay, bx*bx+by*by, px*px+py*py
+	determinant := size*(bx*py-by*px) + bb*(px*ay-py*ax) + pp*(ax*by-ay*bx)
+	if bb > size {
+		size = bb
+	}
+	if pp > size {
+		size = pp
+	}
 	return math.Abs(determinant) <= 1e-9*size*size
 }

@@ -81,7 +81,7 @@ func newMesh(low, high Point, readings int) *mesh {
 func (m *mesh) add(p Point, height float64) int32 {
 	m.points = append(m.points, p)
 	m.heights = append(m.heights, height)
-	m.at = append(m.at, place{int64(math.Round((p.X - m.low.X) * m.scale)), int64(math.Round((p.Y - m.low.Y) * m.scale))})
+	m.at = append(m.at, place{int64((p.X-m.low.X)*m.scale + 0.5), int64((p.Y-m.low.Y)*m.scale + 0.5)})
 	return int32(len(m.points) - 1)
 }
 
