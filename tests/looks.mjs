@@ -1,5 +1,5 @@
 // Takes a picture of every page and state, at three widths, light, dark and printed, into tests/artefacts/looks: "make looks". They are for looking
-// at, one by one; what they should look like on any machine is the business of browser/looks.test.mjs.
+// at, one by one. "node looks.mjs pour 360" takes those whose name has "pour" in it, at the sizes that have "360" in theirs.
 import { mkdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { browse, open, root, serve } from "./browser/harness.mjs";
@@ -26,7 +26,12 @@ async function walk(name, options, take) {
 	await end();
 }
 
-const full = (page, path) => page.screenshot({ path: `${path}.png`, fullPage: true });
+const longest = 6000; // pixels: what lies lower on a very long page is left to the eye
+
+async function full(page, path) {
+	const [width, height] = await page.evaluate(() => [innerWidth, document.documentElement.scrollHeight]);
+	await page.screenshot({ path: `${path}.png`, fullPage: true, timeout: 90_000, clip: { x: 0, y: 0, width, height: Math.min(height, longest) } });
+}
 
 for (const [width, height] of Object.entries(widths)) {
 	for (const colorScheme of ["light", "dark"]) {

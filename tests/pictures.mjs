@@ -19,7 +19,7 @@ async function picture(name, viewport, steps) {
 async function demo(page) {
 	await page.getByRole("button", { name: "Open the demo job" }).click();
 	await page.waitForSelector(".band");
-	await page.locator(".bar-kept", { hasText: "kept" }).waitFor();
+	await page.locator(".bar-kept", { hasText: /kept/i }).waitFor();
 	await page.waitForFunction(() => /\d/.test(document.querySelector(".total-buy dd")?.textContent ?? ""), null, { timeout: 90_000 });
 }
 
@@ -31,7 +31,19 @@ const view = (name) => async (page) => {
 	await page.waitForSelector(".patch, [class*=patch]", { timeout: 90_000 });
 };
 
+/** The floor cut through its thinnest and its deepest spot, with the read-out in the middle. */
+async function section(page) {
+	await demo(page);
+	await page.getByRole("button", { name: "Cut a section", exact: true }).click();
+	await page.getByRole("button", { name: "Thinnest to deepest", exact: true }).click();
+	await page.getByLabel("Place along the line").fill("60");
+	await page.locator(".cut-panel [role=status]", { hasText: "deck reads" }).waitFor();
+	await page.locator(".cut-panel").evaluate((panel) => panel.scrollIntoView({ block: "end" }));
+	await page.waitForTimeout(500);
+}
+
 await picture("bench", { width: 1440, height: 900 }, demo);
 await picture("pour", { width: 1200, height: 820 }, view("pour"));
+await picture("section", { width: 820, height: 1000 }, section);
 await server.end();
 process.exit(0);

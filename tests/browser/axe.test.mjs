@@ -3,7 +3,6 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { browse, open, serve } from "./harness.mjs";
-import { states } from "./states.mjs";
 
 const axe = readFileSync(new URL("../node_modules/axe-core/axe.min.js", import.meta.url), "utf8");
 const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
@@ -15,6 +14,45 @@ before(async () => {
 after(async () => {
 	await server.end();
 });
+
+async function demo(page) {
+	await page.getByRole("button", { name: "Open the demo job" }).click();
+	await page.waitForSelector(".band");
+}
+
+async function allOpen(page) {
+	await page.evaluate(() => {
+		for (const details of document.querySelectorAll("details")) details.open = true;
+	});
+	await page.waitForTimeout(1000);
+}
+
+/** Goes from one view of the demo job to another, or to a page beside it. */
+const from = (view, part, shows) => async (page) => {
+	await page.evaluate(([to, rest]) => {
+		const id = sessionStorage.getItem("last job");
+		location.hash = to === "help" ? "#/help" : `#/${to}/${id}/${encodeURIComponent(rest)}`;
+	}, [view, part]);
+	await page.waitForSelector(shows);
+	await page.waitForTimeout(500);
+};
+
+/** One after the other on one page. */
+const states = {
+	"first screen": async () => {},
+	bench: demo,
+	"bench with everything open": allOpen,
+	"a question with answers to tap": from("steps", "deck.kind~room-1~ply", ".answers"),
+	"a question for a number": from("steps", "air.temperature~~", ".step form"),
+	"the room's size": from("steps", "outline~0", ".step .picture"),
+	doors: from("steps", "doors~0", ".step .card"),
+	"how heights are read": from("steps", "survey~0", ".method"),
+	"readings spot by spot": from("steps", "readings~0", ".read-off"),
+	"the leveller": from("steps", "leveller~0", ".how"),
+	result: from("steps", "result~0", ".result-bags"),
+	"field sheet": from("sheet", "", ".paper-tables"),
+	help: from("help", "", ".help-words"),
+};
 
 for (const colorScheme of ["light", "dark"]) {
 	for (const [width, height] of [[1280, 900], [360, 740]]) {

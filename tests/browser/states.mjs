@@ -1,4 +1,4 @@
-// Every page and state that a person can come to, one after the other on one page, for whoever looks at all of them: axe, the pictures, the shapes.
+// Every page and state that a person can come to, one after the other on one page, for whoever looks at all of them.
 const demo = async (page) => {
 	await page.getByRole("button", { name: "Open the demo job" }).click();
 	await page.waitForSelector(".band");

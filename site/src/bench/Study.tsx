@@ -1,7 +1,7 @@
 // The study of one room under the map: how sure the bags are, where to read next, and what the floor asks for beside the pour.
 import type { BagsStudy, RoomStudy } from "../engine/contract";
 import { Section } from "../parts/fields";
-import { job } from "../state/job";
+import { job, plan } from "../state/job";
 import { roomStudy, study, studying, studyTrouble } from "../state/study";
 import { number, said, t } from "../words/words";
 import { editRoom } from "./RoomEntry";
@@ -21,7 +21,7 @@ export function StudyPanel({ index, onPick }: { index: number; onPick: (row: num
 			<p class="study-says no-print" role="status">
 				{studyTrouble.value
 					? `${t("This could not be worked out.")} ${said(studyTrouble.value)}`
-					: studying.value
+					: studying.value && plan.value?.totals.ready
 						? t("How sure, where to put the plane: working it out…")
 						: ""}
 			</p>

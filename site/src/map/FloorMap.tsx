@@ -186,7 +186,7 @@ function MapTools(props: ToolsProps) {
 		<div class="map-bar no-print">
 			{!props.alone && tool("spot", t("Read a spot"), t("Tap a spot…"), room.pour !== null)}
 			{!props.alone && tool("section", t("Cut a section"), t("Drag a line…"), room.pour !== null)}
-			{!props.alone && tool("readings", t("Add readings by tapping"), t("Tap the floor…"), room.drawn)}
+			{!props.alone && tool("readings", t("Add readings"), t("Tap the floor…"), room.drawn)}
 			{!props.alone && tool("outline", t("Draw the outline"), t("Tap the corners in order…"), true)}
 			{task === "outline" && (
 				<>

@@ -149,10 +149,7 @@ function Things({ room, at, board, sheet }: Placed & { board: Board; sheet?: Fie
 		...(depths ? [around(at(depths.leastAt), 9), around(at(depths.greatestAt), 9)] : []),
 	];
 	const words = place(
-		[
-			...(depths ? extremeWords(depths, at) : []),
-			...room.doors.map((door) => ({ ...doorWord(door, room.outline.outer, at), small: true })),
-		],
+		[...(depths ? extremeWords(depths, at) : []), ...room.doors.map((door) => doorWord(door, room.outline.outer, at))],
 		drawn,
 		board,
 	);

@@ -13,20 +13,19 @@ export function wantedWords(props: DrawingProps, at: At): Wanted[] {
 	const { room, study, line } = props;
 	return [
 		...(line ? ends(line, at) : []),
-		...extremes(props, at),
-		...room.doors.map((door) => doorWord(door, room.outline.outer, at)),
 		...(props.batches?.list ?? []).map((batch) => ({
 			key: `batch ${batch.number}`,
 			text: String(batch.number),
 			needed: true,
 			places: [{ ...at(batch.label), anchor: "middle" as const }, ...beside(at(batch.label), 12)],
 		})),
+		...extremes(props, at),
+		...room.doors.map((door) => doorWord(door, room.outline.outer, at)),
 		...layerWords(room, study, at),
 		...room.penetrations.map((p) => ({
 			key: `pipe ${p.id}`,
 			text: p.name || said(p.kind),
 			small: true,
-			needed: true,
 			places: beside(at(p.at), Math.max(6, p.radius * props.view.scale) + 5)
 				.slice(0, 4)
 				.reverse(),
@@ -85,6 +84,7 @@ export function doorWord(door: DoorPlan, outer: Point[], at: At): Wanted {
 	return {
 		key: `door ${door.id}`,
 		text: `${door.name || t("Door")}${door.exit ? ` · ${t("way out")}` : ""}`,
+		small: true,
 		needed: true,
 		places,
 	};

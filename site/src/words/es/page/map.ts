@@ -4,7 +4,7 @@ import type { Table } from "../../words";
 export const map: Table = {
 	"Floor map": "Mapa del piso",
 	"Tap the floor…": "Toque el piso…",
-	"Add readings by tapping": "Agregar lecturas tocando",
+	"Add readings": "Agregar lecturas",
 	"Tap the corners in order…": "Toque las esquinas en orden…",
 	"Draw the outline": "Dibujar el contorno",
 	"Take back a corner": "Quitar la última esquina",
