@@ -4,7 +4,7 @@
 const units =
 	"mm cm m km in ft yd sq cu fl oz lb lbf kg g t mL L gal qt h min s d % °C °F K kPa MPa Pa GPa psi psf N kN mph ° × : – ± m² mm² m³ m⁴ L/kg m²/L m²/kg kg/m³ kg/m² kg/m²/h L/min L/s km/h m/s ft³/lb lb/ft² lb/ft³ lb/ft²/h ft/gal ft/lb ft/min gal/min g/(m2 lb/(1000 ft2 h) EUR USD";
 const symbols = new Set(units.split(" "));
-const numeral = /^[-−+±≈]?\d[\d.]*(?:\/\d+)?(?:e[-+]?\d+)?(?:['"%°]|ths)?,?$/;
+const numeral = /^[-−+±≈]?\d+(?:\.\d+)?(?:\/\d+)?(?:e[-+]?\d+)?(?:['"%°]|ths)?,?$/;
 const narrow = "\u202f";
 
 /** Writes an amount with another decimal sign; undefined where the text is no amount. Unit words are said by a table. */

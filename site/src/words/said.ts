@@ -9,6 +9,7 @@ type Pattern = { shape: RegExp; holes: string[]; typed: boolean[]; says: string;
 
 const hole = /\{([^{}]+)\}/g;
 const typedHole = "name"; // such a hole, or one in quotes, holds what a person typed, which stays as it is
+const enough = 14; // letters of fixed text that tell a sentence; with fewer every value must be known too
 const mostKept = 20_000;
 
 /** Makes a sayer of a table from English to another language. */
@@ -22,12 +23,21 @@ export function sayer(table: Record<string, string>): Sayer {
 		if (measured !== undefined) return measured;
 		for (const begins of [firstWord(text), ""]) {
 			for (const pattern of patterns.get(begins) ?? []) {
-				const found = pattern.shape.exec(text);
-				if (found) return filled(pattern, found.slice(1), point, (value) => say(value, point));
+				const values = pattern.shape.exec(text)?.slice(1);
+				if (values && tells(pattern, values, point))
+					return filled(pattern, values, point, (value) => say(value, point));
 			}
 		}
 		return undefined;
 	};
+
+	const tells = (pattern: Pattern, values: string[], point: string): boolean =>
+		pattern.fixed >= enough || values.every((value, i) => pattern.typed[i] || whole(value, point) !== undefined);
+
+	/** A whole text, with the stop at its end or without it. */
+	const phrase = (text: string, point: string): string | undefined =>
+		whole(text, point) ??
+		(text.endsWith(".") ? whole(text.slice(0, -1), point)?.concat(".") : whole(`${text}.`, point)?.slice(0, -1));
 
 	/** Several sentences, or a list, said one by one where every one is known. */
 	const pieces = (text: string, point: string, joint: RegExp, between: string): string | undefined => {
@@ -40,13 +50,10 @@ export function sayer(table: Record<string, string>): Sayer {
 	/** A value behind what it is: "Powder in one bag: 25 kg.". What stands before may be a name that a person gave. */
 	const labelled = (text: string, point: string): string | undefined => {
 		const at = text.lastIndexOf(": ");
-		if (at < 0) return undefined;
-		const [label, value] = [text.slice(0, at), text.slice(at + 2)];
-		const stop = value.endsWith(".") ? "." : "";
-		const says = whole(value, point) ?? whole(value.slice(0, value.length - stop.length), point)?.concat(stop);
-		if (says === undefined) return undefined;
-		const named = whole(label, point) ?? whole(`${label}.`, point)?.slice(0, -1) ?? labelled(label, point) ?? label;
-		return `${named}: ${says}`;
+		const value = at < 0 ? undefined : phrase(text.slice(at + 2), point);
+		if (value === undefined) return undefined;
+		const label = text.slice(0, at);
+		return `${phrase(label, point) ?? labelled(label, point) ?? label}: ${value}`;
 	};
 
 	const say = (text: string, point: string): string => {
@@ -54,7 +61,7 @@ export function sayer(table: Record<string, string>): Sayer {
 		const before = kept.get(key);
 		if (before !== undefined) return before;
 		const says =
-			whole(text, point) ??
+			phrase(text, point) ??
 			pieces(text, point, /(?<=[.!?]) /, " ") ??
 			labelled(text, point) ??
 			pieces(text, point, /, /, ", ") ??

@@ -837,4 +837,9 @@ export const sentences: Table = {
 	"AS 1884": "AS 1884",
 	"DIN 18202 row 3": "DIN 18202 fila 3",
 	"DIN 18202 row 4": "DIN 18202 fila 4",
+	"90 % is a fair start; 99 % where no shop is near.": "90 % es un buen comienzo; 99 % donde no hay tienda cerca.",
+	"Pour: {name}": "Verter: {name}",
+	"Times are worked out from {0} to {1} only; warm or cool the room, or go by the sheet.":
+		"Los tiempos se calculan solo de {0} a {1}; caliente o enfríe la habitación, o guíese por la ficha.",
+	"{0} and {1}": "{0} y {1}",
 };
