@@ -842,4 +842,17 @@ export const sentences: Table = {
 	"Times are worked out from {0} to {1} only; warm or cool the room, or go by the sheet.":
 		"Los tiempos se calculan solo de {0} a {1}; caliente o enfríe la habitación, o guíese por la ficha.",
 	"{0} and {1}": "{0} y {1}",
+	"{0} coat": "{0} mano",
+	"{0} coats": "{0} manos",
+	"{0} door": "{0} puerta",
+	"{0} doors": "{0} puertas",
+	"{0} bags": "{0} sacos",
+	"{0} people": "{0} personas",
+	"{0} person": "{0} persona",
+	"{0} mixers": "{0} mezcladores",
+	"{0} mixer": "{0} mezclador",
+	"{0} buckets": "{0} cubetas",
+	"{0} bucket": "{0} cubeta",
+	"{0} barrows": "{0} carretillas",
+	"{0} barrow": "{0} carretilla",
 };

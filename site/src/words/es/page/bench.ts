@@ -344,4 +344,13 @@ export const bench: Table = {
 	"typical values, read your bag": "valores típicos, lea su saco",
 	"typical, read your bag": "típico, lea su saco",
 	"Name on the sheet": "Nombre en la ficha",
+	Cost: "Costo",
+	"The cost is the whole list’s total with that plane, as the quote has it: what is ticked and priced.":
+		"El costo es el total de toda la lista con ese plano, como lo tiene la cotización: lo marcado y con precio.",
+	Aggregate: "Árido",
+	"Primer over it": "Imprimación encima",
+	"{count} bags by the depths given: nobody has read this floor yet.":
+		"{count} sacos según las profundidades dadas: nadie ha leído todavía este piso.",
+	"{count} bags by the survey, and by the depths given where nobody has read the floor.":
+		"{count} sacos según la medición, y según las profundidades dadas donde nadie ha leído el piso.",
 };

@@ -148,4 +148,18 @@ export const pour: Table = {
 	"{n} min": "{n} min",
 	"longest wait {wait}: batch {to} meets batch {from}":
 		"espera más larga {wait}: la amasada {to} encuentra a la amasada {from}",
+	"Next pour: {name}": "Próximo vertido: {name}",
+	"Before it: the lift below primed, and its primer dry.": "Antes: la capa de abajo imprimada, y su imprimación seca.",
+	"Before it: the dam taken out, and the cut edge primed.": "Antes: el dique quitado, y el borde cortado imprimado.",
+	"Dams to set before this bay: {n}. The map shows where.":
+		"Diques por colocar antes de este paño: {n}. El mapa muestra dónde.",
+	"{mass} of aggregate": "{mass} de árido",
+	Pours: "Vertidos",
+	"Pour it in one go": "Verterlo de una vez",
+	"{n} mixes, carries and pours": "{n} mezcla, lleva y vierte",
+	"{n} mixes": "{n} mezcla",
+	"{n} carries and pours": "{n} lleva y vierte",
+	"{n} stands by": "{n} está de reserva",
+	"lift {n} of {of}": "capa {n} de {of}",
+	"bay {n} of {of}": "paño {n} de {of}",
 };
