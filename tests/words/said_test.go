@@ -113,9 +113,6 @@ func spoken(job *engine.Job, book *engine.Rulebook) []any {
 			cleared++
 		}
 	}
-	for _, room := range job.Rooms {
-		said = append(said, engine.MakeBays(job, book, room.ID))
-	}
 	return said
 }
 

@@ -222,7 +222,7 @@ export function Heights({ studied }: { studied: RoomStudy }) {
 									})
 								: t("{name}: stands proud of the finished floor by {height}.", {
 										name: one.name || said(one.kind),
-										height: one.extension.text.replace("-", ""),
+										height: said(one.extension.text).replace("-", ""),
 									})}
 						</li>
 					))}
