@@ -32,7 +32,7 @@ serve:
 test: test-go test-site test-storage test-browser
 	@echo "all kept"
 
-test-go:
+test-go: site/node_modules
 	unformatted=$$(gofmt -l engine rules wasm site/serve tests); test -z "$$unformatted" || { echo "not formatted: $$unformatted (gofmt -w)"; exit 1; }
 	go vet ./...
 	GOOS=js GOARCH=wasm go vet ./wasm/... ./tests/bench/...

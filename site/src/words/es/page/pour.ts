@@ -19,14 +19,12 @@ export const pour: Table = {
 	"The screen stays on.": "La pantalla queda encendida.",
 	"This browser may turn the screen off: set the phone to stay on.":
 		"Este navegador puede apagar la pantalla: ajuste el teléfono para que quede encendida.",
-	"Kept on this device {time}.": "Guardado en este dispositivo {time}.",
 	"Patches of the floor: what is down and where the next batch goes":
 		"Tramos del piso: lo que ya está vertido y dónde va la próxima amasada",
 	"Take back the last tap": "Anular el último toque",
 	"Leave batch {n} out": "Omitir la amasada {n}",
 	"Lot numbers, temperatures, who": "Números de lote, temperaturas, quién",
 	"Before the pour": "Antes del vertido",
-	"The pour": "El vertido",
 	"{n} batches, {lasts}. An edge stays open {edge}.": "{n} amasadas, {lasts}. Un borde sigue fresco {edge}.",
 	"Gloves, goggles, sleeves. Nobody between the pour and the way out.":
 		"Guantes, gafas, mangas largas. Nadie entre el vertido y la salida.",
@@ -89,12 +87,7 @@ export const pour: Table = {
 		"Lo mínimo que mantiene fresco cada borde: {crew}. Dura {lasts} y un borde espera {wait} como máximo.",
 	"No crew of up to six people, three mixers and eight buckets keeps every edge in one pour.":
 		"Ninguna cuadrilla de hasta seis personas, tres mezcladores y ocho cubetas mantiene fresco cada borde en un solo vertido.",
-	"Working it out…": "Calculando…",
 	"Plan it in bays with this crew": "Planearlo por paños con esta cuadrilla",
-	"Bay {n}": "Paño {n}",
-	"Bay {n} with {dams} dams": "Paño {n} con {dams} diques",
-	"{area}, {bags} bags, {lasts}; an edge waits {wait}.": "{area}, {bags} sacos, {lasts}; un borde espera {wait}.",
-	"Dams to set first: {n}, {length} in all.": "Diques por colocar antes: {n}, {length} en total.",
 	"Record of the pour": "Registro del vertido",
 	"Began {start}": "Empezó {start}",
 	"ended {end}": "terminó {end}",

@@ -1,0 +1,119 @@
+// The page in Spanish: chosen once and kept, no English left on any page, nothing wider than a phone, numbers with their comma, no violation by axe.
+import assert from "node:assert/strict";
+import { mkdirSync, readFileSync } from "node:fs";
+import { after, before, test } from "node:test";
+import { load } from "../../site/src/words/tables.mjs";
+import { browse, open, serve } from "./harness.mjs";
+
+const axe = readFileSync(new URL("../node_modules/axe-core/axe.min.js", import.meta.url), "utf8");
+const artefacts = new URL("../artefacts/spanish/", import.meta.url);
+const { page: table, engine } = await load("words/es.ts");
+const english = new Set(
+	[...Object.entries(table), ...Object.entries(engine)]
+		.filter(([text, says]) => text !== says && !text.includes("{"))
+		.map(([text]) => text),
+);
+for (const same of Object.values(engine)) english.delete(same);
+for (const same of Object.values(table)) english.delete(same);
+
+let server;
+before(async () => {
+	mkdirSync(artefacts, { recursive: true });
+	server = await serve();
+});
+after(async () => {
+	await server.end();
+});
+
+const view = (name, shows) => async (page) => {
+	await page.evaluate((to) => {
+		location.hash = ["help", "rules", "counter"].includes(to)
+			? `#/${to}`
+			: `#/${to}/${sessionStorage.getItem("last job")}`;
+	}, name);
+	await page.waitForSelector(shows);
+	await page.waitForTimeout(1000);
+};
+
+const pages = {
+	first: async () => {},
+	bench: async (page) => {
+		await page.getByRole("button", { name: "Abrir el trabajo de muestra" }).click();
+		await page.waitForSelector(".band");
+		await page.waitForSelector('[data-study="here"]');
+		await page.evaluate(() => {
+			for (const details of document.querySelectorAll("details:not(.why)")) details.open = true;
+		});
+		await page.waitForTimeout(1000);
+	},
+	pour: view("pour", ".pour-verdict"),
+	buy: view("buy", ".quote-lines"),
+	steps: view("steps", ".step"),
+	sheet: view("sheet", ".paper-tables"),
+	help: view("help", ".help-words"),
+	rules: view("rules", ".rules-entry"),
+	counter: view("counter", "main"),
+};
+
+/** Texts on the page that are English by the tables. What somebody typed, and code, is left out. */
+function texts() {
+	const found = [];
+	const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+	for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+		const text = node.textContent.trim();
+		if (text && !node.parentElement.closest("script, style, code, pre, option[lang]")) found.push(text);
+	}
+	for (const element of document.querySelectorAll("[aria-label], [title], [placeholder]"))
+		for (const name of ["aria-label", "title", "placeholder"])
+			if (element.getAttribute(name)) found.push(element.getAttribute(name));
+	return found;
+}
+
+for (const [width, height] of [
+	[1280, 900],
+	[360, 740],
+]) {
+	test(`the whole page is in Spanish at ${width} pixels`, async () => {
+		const { context, end } = await browse({ viewport: { width, height }, locale: "es-ES" });
+		const { page, complaints } = await open(context, server.address);
+		await page.waitForSelector('[data-engine="ready"]');
+		assert.equal(await page.evaluate(() => document.documentElement.lang), "es");
+		const left = {};
+		for (const [name, go] of Object.entries(pages)) {
+			await go(page);
+			const here = (await page.evaluate(texts)).filter((text) => english.has(text));
+			if (here.length > 0) left[name] = [...new Set(here)];
+			const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+			assert.ok(wide <= 0, `${name} is ${wide} px wider than the screen`);
+			await page.evaluate(axe);
+			const { violations } = await page.evaluate(() =>
+				window.axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] }),
+			);
+			assert.deepEqual(
+				violations.map((one) => `${name}: ${one.id} ${one.nodes[0].html}`),
+				[],
+			);
+			await page.screenshot({ path: new URL(`${name}-${width}.png`, artefacts).pathname });
+		}
+		assert.deepEqual(left, {});
+		assert.deepEqual(complaints, []);
+		await end();
+	});
+}
+
+test("a language is chosen at any time, kept through a reload, and loses nothing", async () => {
+	const { context, end } = await browse({ locale: "en-US" });
+	const { page } = await open(context, server.address);
+	await page.getByRole("button", { name: "Open the demo job" }).click();
+	await page.waitForSelector(".totals");
+	await page.getByLabel("Language").selectOption("es");
+	await page.waitForSelector('html[lang="es"]');
+	await page.getByText("Por comprar").first().waitFor();
+	await page.reload();
+	await page.waitForSelector('html[lang="es"] .totals');
+	assert.match(await page.locator(".totals").innerText(), /\d,\d/);
+	await page.getByLabel("Idioma").selectOption("en");
+	await page.waitForSelector('html[lang="en"]');
+	assert.match(await page.locator(".totals").innerText(), /\d\.\d/);
+	await end();
+});
