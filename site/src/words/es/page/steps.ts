@@ -33,7 +33,6 @@ export const steps: Table = {
 	"More from the bag: times and temperatures": "Más del saco: tiempos y temperaturas",
 	"What one bag fills is often given as litres of mix, or as area at a depth: 1 m² at 1 mm is 1 L.":
 		"Lo que rinde un saco suele darse en litros de mezcla, o como área a una profundidad: 1 m² a 1 mm es 1 L.",
-	"There is no bag count yet.": "Todavía no hay cuenta de sacos.",
 	"Answer what is open ({count})": "Responder lo que falta ({count})",
 	"Darker is deeper. {least} at its thinnest, {mean} on average, {greatest} at its deepest.":
 		"Más oscuro es más profundo. {least} en lo más delgado, {mean} en promedio, {greatest} en lo más profundo.",
@@ -72,7 +71,6 @@ export const steps: Table = {
 	Heights: "Alturas",
 	"What is underneath": "Lo que hay debajo",
 	"The bag": "El saco",
-	"Pour day’s air": "El aire del día del vertido",
 	"Who pours": "Quién vierte",
 	"The result": "El resultado",
 	"{n} of {count}": "{n} de {count}",
