@@ -111,7 +111,7 @@ function options(): Completion[] {
 	const words = vocabulary.value.map((word) => ({
 		label: word.name,
 		detail: word.dimension || word.kind,
-		info: `${word.meaning}${word.example ? ` ${word.example}` : ""}`,
+		info: `${said(word.meaning)}${word.example ? ` ${word.example}` : ""}`,
 		boost: 2,
 	}));
 	const figures = (bookView.value?.rules ?? [])

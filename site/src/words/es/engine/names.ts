@@ -333,4 +333,8 @@ export const names: Table = {
 	"Powder keeps": "El polvo se conserva",
 	"Primer keeps": "La imprimación se conserva",
 	"Bag work": "Trabajo por saco",
+	"Filled least": "Capa mínima con árido",
+	"Lift primer share": "Parte de imprimación entre capas",
+	"Barrier work": "Trabajo de barrera",
+	"Barrier dry": "Barrera seca",
 };

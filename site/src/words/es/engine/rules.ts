@@ -775,4 +775,10 @@ export const rules: Table = {
 		"Cuánto se conserva la imprimación en la lata cerrada, sin heladas.",
 	"Hands' time for one bag from the stack to the floor, where no clock is worked out yet.":
 		"Tiempo de mano de obra por saco, de la pila al piso, donde todavía no se calcula un reloj.",
+	"The thinnest that a lift with aggregate may be.": "Lo más delgada que puede ser una capa con árido.",
+	"Share of primer out of the tin in what goes over a set lift, one coat, before the next lift.":
+		"Parte de imprimación de la lata en lo que va sobre una capa fraguada, una mano, antes de la capa siguiente.",
+	"Moisture barrier, one coat.": "Barrera de humedad, una mano.",
+	"How long a coat of the moisture barrier cures before what goes over it.":
+		"Cuánto fragua una mano de la barrera de humedad antes de lo que va encima.",
 };

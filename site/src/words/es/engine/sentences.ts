@@ -855,4 +855,30 @@ export const sentences: Table = {
 	"{0} bucket": "{0} cubeta",
 	"{0} barrows": "{0} carretillas",
 	"{0} barrow": "{0} carretilla",
+	"How long a coat cures before what goes over it.": "Cuánto fragua una mano antes de lo que va encima.",
+	"A price list gives what each plane costs: bring one at the counter.":
+		"Una lista de precios dice lo que cuesta cada plano: traiga una en el mostrador.",
+	"The price list has no leveller, or a rate of the shop can't be read: what a plane costs can't be told.":
+		"La lista de precios no tiene autonivelante, o no se puede leer una tasa de la tienda: no se puede decir lo que cuesta un plano.",
+	"lift {0}": "capa {0}",
+	"bay {0}": "paño {0}",
+	"lift {0} of {1}": "capa {0} de {1}",
+	"bay {0} of {1}": "paño {0} de {1}",
+	"Nobody has read this floor: bags, batches and clock go by the depth given, and the batches have no place on the map until it is read.":
+		"Nadie ha leído este piso: sacos, amasadas y reloj van por la profundidad dada, y las amasadas no tienen lugar en el mapa hasta que se lea.",
+	"It is deeper than one lift may be: it takes several, with primer between, and the readings tell how many.":
+		"Es más profundo de lo que puede ser una capa: lleva varias, con imprimación entre ellas, y las lecturas dicen cuántas.",
+	"There is no such pour any more.": "Ese vertido ya no existe.",
+	"Moisture barrier, coat {0} of {1}": "Barrera de humedad, mano {0} de {1}",
+	"Moisture barrier cures": "La barrera de humedad fragua",
+	"Moisture barrier, coat {0} of {1}: the decks that take so many":
+		"Barrera de humedad, mano {0} de {1}: las bases que llevan tantas",
+	"Prime, coat {0} of {1}: the decks that take so many": "Imprimar, mano {0} de {1}: las bases que llevan tantas",
+	"Take out the dam, prime the cut edge, set the next dam, put bags and water ready":
+		"Quitar el dique, imprimar el borde cortado, poner el dique siguiente, tener listos sacos y agua",
+	"The lift sets: nobody on it": "La capa fragua: que nadie la pise",
+	"Prime over the lift": "Imprimar sobre la capa",
+	"The bay sets: nobody on it": "El paño fragua: que nadie lo pise",
+	"{0}, lift {1}": "{0}, capa {1}",
+	"{0}, over lift {1}: {2}, {3}.": "{0}, sobre la capa {1}: {2}, {3}.",
 };

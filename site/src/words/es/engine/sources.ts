@@ -198,4 +198,8 @@ export const sources: Table = {
 	"common practice: six months; the date is on the bag": "práctica común: seis meses; la fecha está en el saco",
 	"common practice: a year; the date is on the tin": "práctica común: un año; la fecha está en la lata",
 	"common practice: two people, a bag every five minutes": "práctica común: dos personas, un saco cada cinco minutos",
+	"common practice: about three times the largest grain; the sheet on the bag goes first":
+		"práctica común: unas tres veces el grano más grande; la ficha del saco va primero",
+	"common practice: a set lift drinks like a normal deck; read the tin":
+		"práctica común: una capa fraguada absorbe como una base normal; lea la lata",
 };
