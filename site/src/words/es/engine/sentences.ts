@@ -881,4 +881,12 @@ export const sentences: Table = {
 	"The bay sets: nobody on it": "El paño fragua: que nadie lo pise",
 	"{0}, lift {1}": "{0}, capa {1}",
 	"{0}, over lift {1}: {2}, {3}.": "{0}, sobre la capa {1}: {2}, {3}.",
+	"Pour: {name}, lift {0} of {1}": "Verter: {name}, capa {0} de {1}",
+	"Pour: {name}, bay {0} of {1}": "Verter: {name}, paño {0} de {1}",
+	"Pour: {name}, lift {0} of {1}, bay {2} of {3}": "Verter: {name}, capa {0} de {1}, paño {2} de {3}",
+	"Pour: {name}, lift {0}, bay {1}": "Verter: {name}, capa {0}, paño {1}",
+	"Pour: {name}, lift {0}": "Verter: {name}, capa {0}",
+	"Pour: {name}, bay {0}": "Verter: {name}, paño {0}",
+	"Pour, lift {0}": "Verter, capa {0}",
+	"Pour, bay {0}": "Verter, paño {0}",
 };
