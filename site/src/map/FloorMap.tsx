@@ -231,7 +231,7 @@ function ReadOut({ room, at, spoken }: { room: RoomPlan; at: Point | null; spoke
 	const found = useSpot(room.id, room.pour && at ? at : null);
 	if (!room.pour) return null;
 	return (
-		<p class="map-read" role={spoken ? "status" : undefined}>
+		<p class="map-read no-print" role={spoken ? "status" : undefined}>
 			{found ? (
 				spotSays(found)
 			) : (
