@@ -16,7 +16,11 @@ type drawing struct {
 
 // drawn is the path through each line's spots, closed or open.
 func drawn(lines [][]floor.Point, closed bool) string {
-	var d drawing
+	spots := 0
+	for _, line := range lines {
+		spots += len(line)
+	}
+	d := drawing{text: make([]byte, 0, 12*spots)}
 	for _, line := range lines {
 		for i, p := range line {
 			if i == 0 {

@@ -12,10 +12,10 @@ func CellsOf(s *Surface, g Region) []Cell {
 	cells := make([]Cell, 0, len(s.Triangles)+8)
 	boxes := boxesOf(g)
 	var scratch clipper
+	facet := Cell{Corners: make([]Point, 3), Heights: make([]float64, 3)}
 	for _, t := range s.Triangles {
-		facet := Cell{
-			Corners: []Point{s.Points[t[0]], s.Points[t[1]], s.Points[t[2]]},
-			Heights: []float64{s.Heights[t[0]], s.Heights[t[1]], s.Heights[t[2]]},
+		for i, k := range t {
+			facet.Corners[i], facet.Heights[i] = s.Points[k], s.Heights[k]
 		}
 		if Ring(facet.Corners).SignedArea() <= 0 {
 			continue
@@ -47,6 +47,8 @@ func boxesOf(g Region) []box {
 type clipper struct {
 	points, nextPoints   []Point
 	heights, nextHeights []float64
+	keptPoints           shelf[Point]
+	keptHeights          shelf[float64]
 }
 
 // clip cuts a facet by every side of a convex piece in turn (the Sutherland–Hodgman way), carrying the heights along.
@@ -61,7 +63,7 @@ func (c *clipper) clip(facet Cell, piece Ring) (Cell, bool) {
 	if Ring(c.points).SignedArea() <= 0 {
 		return Cell{}, false
 	}
-	return Cell{append([]Point{}, c.points...), append([]float64{}, c.heights...)}, true
+	return Cell{c.keptPoints.keep(c.points), c.keptHeights.keep(c.heights)}, true
 }
 
 // cutBy keeps what lies left of the line from a to b; false where nothing of any area is left.

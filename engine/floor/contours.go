@@ -134,6 +134,7 @@ func BandsOf(cells []Cell, plane Plane, depths []float64) []Band {
 		bands[k] = Band{From: depths[k], To: depths[k+1], Polygons: [][]Point{}}
 	}
 	var at []float64
+	var cut depthCutter
 	for _, cell := range cells {
 		at = at[:0]
 		least, greatest := math.Inf(1), math.Inf(-1)
@@ -152,8 +153,8 @@ func BandsOf(cells []Cell, plane Plane, depths []float64) []Band {
 			if greatest < band.From || least > band.To || (least == band.To && greatest > band.To) {
 				continue
 			}
-			if polygon := betweenDepths(cell.Corners, at, band.From, band.To); len(polygon) >= 3 {
-				band.Polygons = append(band.Polygons, polygon)
+			if polygon := cut.between(cell.Corners, at, band.From, band.To); len(polygon) >= 3 {
+				band.Polygons = append(band.Polygons, cut.kept.keep(polygon))
 			}
 			if greatest <= band.To {
 				break
@@ -163,18 +164,27 @@ func BandsOf(cells []Cell, plane Plane, depths []float64) []Band {
 	return bands
 }
 
-// betweenDepths clips a cell to the depths between from and to.
-func betweenDepths(corners []Point, depths []float64, from, to float64) []Point {
-	points, values := deeper(corners, depths, from, 1)
-	points, _ = deeper(points, values, to, -1)
-	return points
+// depthCutter keeps its work space from one cell to the next.
+type depthCutter struct {
+	points, nextPoints []Point
+	values, nextValues []float64
+	kept               shelf[Point]
 }
 
-// deeper keeps what is at least as deep as a value, or with sign -1 at most.
-func deeper(corners []Point, depths []float64, value, sign float64) ([]Point, []float64) {
-	points, values := make([]Point, 0, len(corners)+2), make([]float64, 0, len(corners)+2)
+// between clips a cell to the depths between from and to. What it gives holds until the next cell.
+func (c *depthCutter) between(corners []Point, depths []float64, from, to float64) []Point {
+	c.points, c.values = deeper(c.points[:0], c.values[:0], corners, depths, from, 1)
+	c.nextPoints, c.nextValues = deeper(c.nextPoints[:0], c.nextValues[:0], c.points, c.values, to, -1)
+	return c.nextPoints
+}
+
+// deeper appends to points and values what is at least as deep as a value, or with sign -1 at most.
+func deeper(points []Point, values []float64, corners []Point, depths []float64, value, sign float64) ([]Point, []float64) {
 	for i := range corners {
-		j := (i + 1) % len(corners)
+		j := i + 1
+		if j == len(corners) {
+			j = 0
+		}
 		a, b := sign*(depths[i]-value), sign*(depths[j]-value)
 		if a >= 0 {
 			points, values = append(points, corners[i]), append(values, depths[i])

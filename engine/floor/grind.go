@@ -97,7 +97,7 @@ func proudPieces(areas []GrindArea, plane Plane, height float64) []proud {
 			for i, p := range cell.Corners {
 				depths = append(depths, plane.At(p)-cell.Heights[i])
 			}
-			corners, values := deeper(cell.Corners, depths, area.Least+height, -1)
+			corners, values := deeper(nil, nil, cell.Corners, depths, area.Least+height, -1)
 			if piece, some := newProud(corners, values, area.Least+height); some {
 				pieces = append(pieces, piece)
 			}

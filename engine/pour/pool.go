@@ -55,7 +55,8 @@ func (p *pool) hang(ring []int, piece []spot) ([]int, []float64) {
 		t     float64
 		depth float64
 	}
-	full, depths := []int{}, []float64{}
+	full, depths := make([]int, 0, len(ring)+4), make([]float64, 0, len(ring)+4)
+	var on []hung
 	add := func(id int, depth float64) {
 		if len(full) == 0 || full[len(full)-1] != id {
 			full, depths = append(full, id), append(depths, depth)
@@ -66,15 +67,15 @@ func (p *pool) hang(ring []int, piece []spot) ([]int, []float64) {
 		to := ring[next]
 		add(from, piece[i].depth)
 		a, b := p.points[from], p.points[to]
-		on := []hung{}
+		long := apart(a, b)
+		on = on[:0]
 		for _, id := range nearby {
-			if id == from || id == to || slices.Contains(ring, id) {
+			q := p.points[id]
+			if math.Abs(turn(a, b, q)) >= same*long {
 				continue
 			}
-			q := p.points[id]
-			long := apart(a, b)
 			t := ((q.X-a.X)*(b.X-a.X) + (q.Y-a.Y)*(b.Y-a.Y)) / (long * long)
-			if t > 0 && t < 1 && math.Abs(turn(a, b, q)) < same*long {
+			if t > 0 && t < 1 && !slices.Contains(ring, id) {
 				on = append(on, hung{id, t, piece[i].depth + t*(piece[next].depth-piece[i].depth)})
 			}
 		}
