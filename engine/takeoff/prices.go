@@ -42,10 +42,7 @@ func ReadPrices(text string, c Currency) (prices []Price, bad []BadRow) {
 	}
 	clean, separator := table.Clean(table.Decode(text))
 	if separator == 0 {
-		separator = table.Separator(clean)
-	}
-	if separator == 0 {
-		separator = ',' // a list of one column has none; every row of it lacks a price
+		separator = priceSeparator(clean)
 	}
 	r := priceReader{currency: c, columns: plainPrices}
 	table.Each(clean, separator, func(row table.Row) bool {
@@ -58,6 +55,26 @@ func ReadPrices(text string, c Currency) (prices []Price, bad []BadRow) {
 	}
 	return r.prices, r.bad
 }
+
+// priceSeparator finds what parts the columns: what parts their names, where the first row names them, or else what parts most rows.
+func priceSeparator(clean string) byte {
+	for _, separator := range []byte{'\t', ';', ','} {
+		named := false
+		table.Each(clean, separator, func(row table.Row) bool {
+			_, named = namedColumns(row.Fields)
+			return blank(row)
+		})
+		if named {
+			return separator
+		}
+	}
+	if separator := table.Separator(clean); separator != 0 {
+		return separator
+	}
+	return ',' // a list of one column has none; every row of it lacks a price
+}
+
+func blank(row table.Row) bool { return strings.TrimSpace(strings.Join(row.Fields, "")) == "" }
 
 type priceReader struct {
 	currency Currency
@@ -91,12 +108,13 @@ var columnNames = [columnCount][]string{
 }
 
 func (r *priceReader) read(row table.Row) {
-	if strings.TrimSpace(strings.Join(row.Fields, "")) == "" {
+	if blank(row) {
 		return
 	}
 	if !r.begun {
 		r.begun = true
-		if r.takeNames(row.Fields) {
+		if columns, named := namedColumns(row.Fields); named {
+			r.columns = columns
 			return
 		}
 	}
@@ -110,8 +128,8 @@ func (r *priceReader) read(row table.Row) {
 	}
 }
 
-// takeNames reports whether the row names at least the item's and the price's column.
-func (r *priceReader) takeNames(fields []string) bool {
+// namedColumns tells where each column stands if the row names at least the item's and the price's.
+func namedColumns(fields []string) ([columnCount]int, bool) {
 	columns := [columnCount]int{-1, -1, -1, -1, -1, -1}
 	for at, field := range fields {
 		for column, names := range columnNames {
@@ -122,11 +140,7 @@ func (r *priceReader) takeNames(fields []string) bool {
 			}
 		}
 	}
-	if columns[columnItem] < 0 || columns[columnPrice] < 0 {
-		return false
-	}
-	r.columns = columns
-	return true
+	return columns, columns[columnItem] >= 0 && columns[columnPrice] >= 0
 }
 
 func (r *priceReader) price(fields []string) (Price, *Error) {
