@@ -4,9 +4,10 @@
 export async function registerServiceWorker(offer: (switchOver: () => void) => void): Promise<void> {
 	if (!("serviceWorker" in navigator)) return;
 	const registration = await navigator.serviceWorker.register("sw.js", { updateViaCache: "none" });
+	// A build waits where another is active. The first one of all is told as waiting too, for the moment before it becomes active.
 	const look = () => {
-		const waiting = registration.waiting;
-		if (waiting && navigator.serviceWorker.controller) offer(() => switchTo(waiting));
+		const { active, waiting } = registration;
+		if (active && waiting) offer(() => switchTo(waiting));
 	};
 	look();
 	registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", look));
