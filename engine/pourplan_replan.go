@@ -28,7 +28,7 @@ func ReplanPour(job *Job, book *Rulebook, room, part, now string) (*PourRest, er
 		return nil, err
 	}
 	for _, r := range p.rooms {
-		if r.room == nil || r.plan.ID != room {
+		if r.site == nil || r.plan.ID != room {
 			continue
 		}
 		if why := p.cannotPour(r); why != "" {
