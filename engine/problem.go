@@ -23,7 +23,14 @@ func (p Problem) Error() string { return p.Field + ": " + p.Message + " " + p.Re
 // reader reads a job's fields and collects what it can't read, so that one bad field hides no other.
 type reader struct{ problems []Problem }
 
-func (r *reader) fail(p Problem) { r.problems = append(r.problems, p) }
+func (r *reader) fail(p Problem) {
+	switch {
+	case len(r.problems) < mostProblems:
+		r.problems = append(r.problems, p)
+	case len(r.problems) == mostProblems:
+		r.problems = append(r.problems, Problem{Code: "too-many", Field: p.Field, Message: "More than 1,000 things in this job can't be used; the rest are not listed.", Remedy: "Put the first ones right."})
+	}
+}
 
 // quantity reads a field that must be there.
 func (r *reader) quantity(field, typed string, d quantity.Dimension) (float64, bool) {

@@ -17,6 +17,9 @@ func ReadJob(document []byte) (*Job, error) {
 	if len(document) > MostJobBytes {
 		return nil, errors.New("this job file is larger than 32 MB; a job with 200,000 readings is smaller")
 	}
+	if !Shallow(document) {
+		return nil, errors.New("this isn't a job file: its brackets are nested too deep")
+	}
 	var head struct {
 		Format int `json:"format"`
 	}
@@ -37,6 +40,9 @@ func ReadJob(document []byte) (*Job, error) {
 	}
 	if _, err := decoder.Token(); err != io.EOF {
 		return nil, errors.New("this job file has something behind its end")
+	}
+	if excess := job.Excess(); excess != "" {
+		return nil, errors.New("this job file has " + excess + "; split the job")
 	}
 	job.fill()
 	return job, nil

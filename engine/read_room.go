@@ -9,12 +9,6 @@ import (
 	"lowspot/engine/quantity"
 )
 
-// The limits of one job: enough for any building, small enough to answer at once.
-const (
-	mostRooms    = 200
-	mostReadings = 200_000
-)
-
 // site is a room as the arithmetic takes it: metres, in plan, heights going up.
 type site struct {
 	room         *Room
@@ -202,7 +196,7 @@ func (r *reader) readSpot(spot Spot, field, bareUnit string) (floor.Point, bool)
 const flush = 0.020
 
 func (r *reader) readKeepOuts(s *site) {
-	for i := range s.room.KeepOuts {
+	for i := range upTo(r, s.room.KeepOuts, mostKeepOuts, s.field+"/keepOuts", "There are more than 200 keep-outs in this room; the rest are left out.", "Leave out the small ones, or split the room.") {
 		keepOut := &s.room.KeepOuts[i]
 		field := s.field + "/keepOuts/" + strconv.Itoa(i) + "/shape"
 		ring, ok := r.readShape(&keepOut.Shape, field, nil)
@@ -252,7 +246,7 @@ func (r *reader) readHeight(readings *Readings, field, typed string) (float64, b
 }
 
 func (r *reader) readDoors(s *site) {
-	for i := range s.room.Doors {
+	for i := range upTo(r, s.room.Doors, mostDoors, s.field+"/doors", "There are more than 200 doors in this room; the rest are left out.", "Split the room.") {
 		door := &s.room.Doors[i]
 		d := doorSite{door: door, field: s.field + "/doors/" + strconv.Itoa(i)}
 		if door.Wall < 0 || door.Wall >= len(s.outline.Outer) {
@@ -279,7 +273,7 @@ func (r *reader) readDoors(s *site) {
 }
 
 func (r *reader) readPenetrations(s *site) {
-	for i := range s.room.Penetrations {
+	for i := range upTo(r, s.room.Penetrations, mostPenetrations, s.field+"/penetrations", "There are more than 500 penetrations in this room; the rest are left out.", "Split the room.") {
 		penetration := &s.room.Penetrations[i]
 		p := penetrationSite{penetration: penetration, field: s.field + "/penetrations/" + strconv.Itoa(i)}
 		at, ok := r.readSpot(penetration.At, p.field+"/at", "")
@@ -304,7 +298,7 @@ func (r *reader) readPenetrations(s *site) {
 }
 
 func (r *reader) readDecks(s *site) {
-	for i := range s.room.Decks {
+	for i := range upTo(r, s.room.Decks, mostDecks, s.field+"/decks", "There are more than 100 deck areas in this room; the rest are left out.", "Make one area of those of one kind, or split the room.") {
 		area := &s.room.Decks[i]
 		d := deckSite{area: area, field: s.field + "/decks/" + strconv.Itoa(i)}
 		if area.Shape == nil {

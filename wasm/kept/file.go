@@ -12,10 +12,9 @@ const FileFormat = 1
 
 // The limits of a file, so that one from a stranger costs no more than it may.
 const (
-	MostBytes    = 64 << 20
-	MostJobs     = 20_000
-	MostRooms    = 1_000   // of one job
-	MostReadings = 250_000 // of one room
+	MostBytes = 64 << 20
+	MostJobs  = 20_000
+	MostKept  = 10_000 // sheets, and rulebooks
 )
 
 // File is jobs, sheets, rulebooks, the price list and the settings in one file: some jobs, or all that is kept but earlier states of jobs.
@@ -37,7 +36,7 @@ func ReadFile(content []byte) (File, error) {
 	switch {
 	case len(content) > MostBytes:
 		return File{}, badFile("It is larger than " + strconv.Itoa(MostBytes>>20) + " MB.")
-	case !Shallow(content):
+	case !engine.Shallow(content):
 		return File{}, badFile("Its brackets are nested too deep.")
 	case json.Unmarshal(content, &head) != nil || head.Lowspot < 1:
 		return File{}, badFile("It does not hold jobs of this tool.")
@@ -47,6 +46,9 @@ func ReadFile(content []byte) (File, error) {
 	var file File
 	if err := json.Unmarshal(content, &file); err != nil {
 		return File{}, badFile("Something in it is not where it belongs: " + err.Error() + ".")
+	}
+	if len(file.Sheets) > MostKept || len(file.Books) > MostKept {
+		return File{}, badFile("It holds more than " + strconv.Itoa(MostKept) + " sheets or rulebooks.")
 	}
 	return file, checkJobs(file.Jobs)
 }
@@ -60,13 +62,8 @@ func checkJobs(jobs []engine.Job) error {
 			return newer("file")
 		}
 		jobs[i].Format = engine.JobFormat
-		if len(jobs[i].Rooms) > MostRooms {
-			return badFile("A job in it has more than " + strconv.Itoa(MostRooms) + " rooms.")
-		}
-		for _, room := range jobs[i].Rooms {
-			if len(room.Readings.Rows) > MostReadings {
-				return badFile("A room in it has more than " + strconv.Itoa(MostReadings) + " readings.")
-			}
+		if excess := jobs[i].Excess(); excess != "" {
+			return badFile("A job in it has " + excess + ".")
 		}
 	}
 	return nil

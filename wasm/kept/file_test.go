@@ -109,7 +109,7 @@ func TestADeletedJobIsNotExported(t *testing.T) {
 }
 
 func TestABadFileIsRefusedAndChangesNothing(t *testing.T) {
-	rows := strings.TrimSuffix(strings.Repeat(`{"x":"","y":"","height":""},`, MostReadings+1), ",")
+	rows := strings.TrimSuffix(strings.Repeat(`{"x":"","y":"","height":""},`, 250_001), ",")
 	for name, content := range map[string]string{
 		"empty":                "",
 		"not JSON":             "PK\x03\x04",
@@ -118,8 +118,11 @@ func TestABadFileIsRefusedAndChangesNothing(t *testing.T) {
 		"a job that is a list": `{"lowspot":1,"jobs":[[]]}`,
 		"deep":                 `{"lowspot":1,"jobs":` + strings.Repeat("[", 100_000) + strings.Repeat("]", 100_000) + `}`,
 		"too many jobs":        `{"lowspot":1,"jobs":[` + strings.TrimSuffix(strings.Repeat("{},", MostJobs+1), ",") + `]}`,
-		"too many rooms":       `{"lowspot":1,"jobs":[{"rooms":[` + strings.TrimSuffix(strings.Repeat("{},", MostRooms+1), ",") + `]}]}`,
+		"too many rooms":       `{"lowspot":1,"jobs":[{"rooms":[` + strings.TrimSuffix(strings.Repeat("{},", 1001), ",") + `]}]}`,
 		"too many readings":    `{"lowspot":1,"jobs":[{"rooms":[{"readings":{"rows":[` + rows + `]}}]}]}`,
+		"too many keep-outs":   `{"lowspot":1,"jobs":[{"rooms":[{"keepOuts":[` + strings.TrimSuffix(strings.Repeat("{},", 1001), ",") + `]}]}]}`,
+		"too many batches":     `{"lowspot":1,"jobs":[{"record":[{"batches":[` + strings.TrimSuffix(strings.Repeat("{},", 20_001), ",") + `]}]}]}`,
+		"too many sheets":      `{"lowspot":1,"sheets":[` + strings.TrimSuffix(strings.Repeat("{},", MostKept+1), ",") + `]}`,
 		"too large":            strings.Repeat(" ", MostBytes+1),
 	} {
 		k, _ := keeper()

@@ -1,7 +1,6 @@
 package kept
 
 import (
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -56,12 +55,4 @@ func TestSettingsStartEmptyAndStay(t *testing.T) {
 	kept, err = k.OpenSettings(t.Context())
 	require.NoError(t, err)
 	require.Equal(t, Settings{"language": "es", "day.sound": "off"}, kept, "one setting does not undo another")
-}
-
-func TestOnlyDeepNestingIsRefused(t *testing.T) {
-	require.True(t, Shallow([]byte(`{"a":[{"b":"[[[[{{{{\"[[["}]}`)))
-	require.True(t, Shallow([]byte(strings.Repeat("[]", 1000))))
-	require.True(t, Shallow([]byte(strings.Repeat("[", 64))))
-	require.False(t, Shallow([]byte(strings.Repeat("[", 65))))
-	require.True(t, Shallow([]byte(`"\`)))
 }

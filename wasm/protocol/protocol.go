@@ -94,7 +94,7 @@ func (b *Bridge) Answer(message []byte, send func([]byte)) {
 
 func open(message []byte) (Request, kind, error) {
 	var request Request
-	if !kept.Shallow(message) {
+	if !engine.Shallow(message) {
 		return request, kind{}, malformed("its brackets are nested too deep")
 	}
 	if err := json.Unmarshal(message, &request); err != nil {

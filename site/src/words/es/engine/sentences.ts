@@ -635,6 +635,33 @@ export const sentences: Table = {
 	"This turn can't be read.": "Este giro no se puede leer.",
 	"Give left, right, or degrees to the left between -180 and 180, for example 45.":
 		"Dé izquierda, derecha, o grados a la izquierda entre -180 y 180, por ejemplo 45.",
+	"There are more than 200 keep-outs in this room; the rest are left out.":
+		"Hay más de 200 zonas excluidas en esta habitación; las demás quedan fuera.",
+	"Leave out the small ones, or split the room.": "Omita las pequeñas o divida la habitación.",
+	"There are more than 200 doors in this room; the rest are left out.":
+		"Hay más de 200 puertas en esta habitación; las demás quedan fuera.",
+	"Split the room.": "Divida la habitación.",
+	"There are more than 500 penetrations in this room; the rest are left out.":
+		"Hay más de 500 pasos en esta habitación; los demás quedan fuera.",
+	"There are more than 100 deck areas in this room; the rest are left out.":
+		"Hay más de 100 zonas de base en esta habitación; las demás quedan fuera.",
+	"Make one area of those of one kind, or split the room.":
+		"Una en una zona las de un mismo tipo, o divida la habitación.",
+	"More than 1,000 things in this job can't be used; the rest are not listed.":
+		"Más de 1,000 cosas de este trabajo no se pueden usar; las demás no se enumeran.",
+	"Put the first ones right.": "Corrija las primeras.",
+	"this job file has {0}; split the job": "este archivo de trabajo tiene {0}; divida el trabajo",
+	"this isn't a job file: its brackets are nested too deep":
+		"esto no es un archivo de trabajo: sus paréntesis están demasiado anidados",
+	"more than {0} {1}": "más de {0} {1}",
+	rooms: "habitaciones",
+	"records of a pour": "registros de vertido",
+	"batches in a record": "mezclas en un registro",
+	"readings in a room": "lecturas en una habitación",
+	"keep-outs in a room": "zonas excluidas en una habitación",
+	"doors in a room": "puertas en una habitación",
+	"penetrations in a room": "pasos en una habitación",
+	"deck areas in a room": "zonas de base en una habitación",
 	"There are more than 200,000 readings in this room; the rest are left out.":
 		"Hay más de 200,000 lecturas en esta habitación; las demás quedan fuera.",
 	"Thin them out or split the room.": "Redúzcalas o divida la habitación.",

@@ -1,4 +1,4 @@
-package kept
+package engine
 
 // deepest is how deep brackets may be nested in a message or a file. Reading is recursive, and a deep enough text would use up the stack.
 const deepest = 64
