@@ -5,7 +5,16 @@ export type Route = { view: string; id: string; part: string };
 
 function read(): Route {
 	const [, view = "", id = "", part = ""] = location.hash.split("/");
-	return { view, id: decodeURIComponent(id), part: decodeURIComponent(part) };
+	return { view, id: decoded(id), part: decoded(part) };
+}
+
+/** An address that somebody cut or mistyped is taken as it stands. */
+function decoded(part: string): string {
+	try {
+		return decodeURIComponent(part);
+	} catch {
+		return part;
+	}
 }
 
 export const route = signal<Route>(read());
