@@ -1,5 +1,5 @@
 # make run    builds the page and serves it at http://127.0.0.1:8080/ (PORT=... for another port)
-# make test   checks everything: Go, the engine's storage in a real browser, types, style, the page in a real browser
+# make test   checks everything: Go, the engine's storage in a real browser, types, style, the page in real browsers
 # make bench      measures what the tool promises, each figure beside its reference in one run (QUICK=1: only that it all runs)
 # make pictures   takes the README's pictures of the real page afresh
 # make looks      takes a picture of every page and state into tests/artefacts/looks, to be looked at
@@ -19,7 +19,7 @@ CHROMIUM = $(shell command -v chromium || command -v chromium-browser || command
 BROWSER_TEST := $(GO_BIN)/wasmbrowsertest
 CONTRACT := site/src/engine/contract.ts
 
-.PHONY: run build serve test test-go test-storage test-site test-browser contract bench pictures looks lighthouse chromium scipy clean
+.PHONY: run build serve test test-go test-storage test-site test-browser test-engines engines contract bench pictures looks lighthouse chromium scipy clean
 
 run: build serve
 
@@ -29,7 +29,7 @@ build: site/node_modules
 serve:
 	go run ./site/serve -dir site/dist -port $(PORT)
 
-test: test-go test-site test-storage test-browser
+test: test-go test-site test-storage test-browser test-engines
 	@echo "all kept"
 
 test-go: site/node_modules
@@ -49,7 +49,11 @@ test-storage: chromium $(BROWSER_TEST)
 	env -i PATH="$(PATH)" HOME="$(HOME)" GOOS=js GOARCH=wasm go test -exec $(BROWSER_TEST) ./wasm/store
 
 test-browser: build tests/node_modules chromium
-	cd tests && CHROMIUM="$(CHROMIUM)" node --test --test-timeout=1200000 browser/
+	cd tests && CHROMIUM="$(CHROMIUM)" node --test --test-timeout=1200000 browser/ hostile/
+
+# Firefox and WebKitGTK beside Chromium. WebKitGTK has no windowless mode, so it gets a screen that nobody sees.
+test-engines: build tests/node_modules chromium engines
+	cd tests && CHROMIUM="$(CHROMIUM)" xvfb-run -a node --experimental-websocket --test --test-timeout=600000 engines/
 
 bench: build tests/node_modules chromium scipy
 	cd tests && CHROMIUM="$(CHROMIUM)" PYTHON="$(PYTHON)" QUICK="$(QUICK)" node bench/bench.mjs
@@ -83,6 +87,9 @@ $(BROWSER_TEST):
 
 chromium:
 	@command -v chromium chromium-browser google-chrome > /dev/null || { $(ROOT_DO) apt-get update -q && $(ROOT_DO) apt-get install -y -q --no-install-recommends chromium; }
+
+engines:
+	@command -v firefox-esr > /dev/null && command -v WebKitWebDriver > /dev/null && command -v xvfb-run > /dev/null || { $(ROOT_DO) apt-get update -q && $(ROOT_DO) apt-get install -y -q --no-install-recommends firefox-esr webkit2gtk-driver xvfb xauth; }
 
 scipy:
 	@$(PYTHON) -c "import scipy" 2> /dev/null || { $(ROOT_DO) apt-get update -q && $(ROOT_DO) apt-get install -y -q --no-install-recommends python3-scipy; }

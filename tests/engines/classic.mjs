@@ -1,0 +1,86 @@
+// A tab of WebKitGTK, driven by its own WebDriver over loopback (W3C WebDriver, https://www.w3.org/TR/webdriver2/).
+import { spawn } from "node:child_process";
+import { freePort, until } from "./wait.mjs";
+
+/** How an element is named in messages (W3C WebDriver, 12.1 "Elements"). */
+const elementKey = "element-6066-11e4-a52e-4f735466cecf";
+
+export async function openWebKit(address) {
+	const port = await freePort();
+	const driver = spawn("WebKitWebDriver", [`--port=${port}`, "--host=127.0.0.1"], { stdio: "ignore" });
+	const base = `http://127.0.0.1:${port}`;
+	await until("the driver", () => fetch(`${base}/status`).then((answer) => answer.ok, () => false));
+	const capabilities = { alwaysMatch: { timeouts: { script: 120_000 } } };
+	const { sessionId } = await send(`${base}/session`, { capabilities });
+	const ask = (path, body) => send(`${base}/session/${sessionId}/${path}`, body);
+	const end = async () => {
+		await fetch(`${base}/session/${sessionId}`, { method: "DELETE" });
+		driver.kill();
+	};
+	const tab = new Tab(ask, end);
+	await tab.ask("url", { url: address });
+	await tab.listen();
+	return tab;
+}
+
+async function send(address, body = {}) {
+	const answer = await fetch(address, { method: "POST", body: JSON.stringify(body) });
+	const { value } = await answer.json();
+	if (!answer.ok) throw new Error(`${address}: ${value.error}: ${value.message}`);
+	return value;
+}
+
+class Tab {
+	heard = [];
+
+	constructor(ask, end) {
+		this.ask = ask;
+		this.end = end;
+	}
+
+	async reload() {
+		await this.complaints();
+		await this.ask("refresh");
+		await this.listen();
+	}
+
+	/** Listens for complaints from when the page is loaded: this driver can't put anything before the page's own scripts. */
+	listen() {
+		return this.run(() => {
+			window.heard = [];
+			addEventListener("securitypolicyviolation", (event) => window.heard.push(`policy: ${event.violatedDirective}`));
+			addEventListener("error", (event) => window.heard.push(event.message));
+			addEventListener("unhandledrejection", (event) => window.heard.push(String(event.reason)));
+		});
+	}
+
+	/** What the pages so far complained of. */
+	async complaints() {
+		this.heard.push(...(await this.run(() => window.heard.splice(0))));
+		return this.heard;
+	}
+
+	/** Runs a function in the page and gives what it, or its promise, comes to. */
+	async run(work, ...given) {
+		const script = `const [given, done] = arguments;
+			Promise.resolve().then(() => (${work})(...given)).then((value) => done({ value }), (error) => done({ error: String(error) }));`;
+		const { value, error } = await this.ask("execute/async", { script, args: [given] });
+		if (error) throw new Error(error);
+		return value;
+	}
+
+	async find(finder, name) {
+		const script = `return (${finder})(arguments[0]);`;
+		const found = await this.ask("execute/sync", { script, args: [name] });
+		return found?.[elementKey];
+	}
+
+	click(element) {
+		return this.ask(`element/${element}/click`);
+	}
+
+	async type(element, text) {
+		await this.ask(`element/${element}/clear`);
+		await this.ask(`element/${element}/value`, { text });
+	}
+}
