@@ -10,7 +10,7 @@ export async function openWebKit(address) {
 	const driver = spawn("WebKitWebDriver", [`--port=${port}`, "--host=127.0.0.1"], { stdio: "ignore" });
 	const base = `http://127.0.0.1:${port}`;
 	await until("the driver", () => fetch(`${base}/status`).then((answer) => answer.ok, () => false));
-	const capabilities = { alwaysMatch: { timeouts: { script: 120_000 } } };
+	const capabilities = { alwaysMatch: { timeouts: { script: 30_000 } } };
 	const { sessionId } = await send(`${base}/session`, { capabilities });
 	const ask = (path, body) => send(`${base}/session/${sessionId}/${path}`, body);
 	const end = async () => {
@@ -23,8 +23,10 @@ export async function openWebKit(address) {
 	return tab;
 }
 
+const patience = 60_000; // ms for one command
+
 async function send(address, body = {}) {
-	const answer = await fetch(address, { method: "POST", body: JSON.stringify(body) });
+	const answer = await fetch(address, { method: "POST", body: JSON.stringify(body), signal: AbortSignal.timeout(patience) });
 	const { value } = await answer.json();
 	if (!answer.ok) throw new Error(`${address}: ${value.error}: ${value.message}`);
 	return value;
