@@ -39,8 +39,8 @@ type Clearing struct {
 	Left     []string `json:"left"`  // what was not tried, because the job is large
 }
 
-// Clear finds what would clear a check on a subject. False where the plan has no such finding.
-func Clear(job *Job, book *Rulebook, rule string, subject Subject) (Clearing, bool) {
+// Clear finds what would clear a check on a subject; with a shop it tells what each remedy does to the bill. False where the plan has no such finding.
+func Clear(job *Job, book *Rulebook, shop *Shop, rule string, subject Subject) (Clearing, bool) {
 	c := &clearing{job: job, book: book, rule: rule, subject: subject}
 	c.before = workOut(job, book)
 	found := c.before.find(rule, subject)
@@ -64,6 +64,7 @@ func Clear(job *Job, book *Rulebook, rule string, subject Subject) (Clearing, bo
 		}
 	}
 	sortRemedies(out.Remedies)
+	c.price(out.Remedies, shop)
 	return out, true
 }
 

@@ -2,12 +2,14 @@ package engine
 
 import (
 	"encoding/json"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"lowspot/engine/quantity"
+	"lowspot/engine/takeoff"
 	"lowspot/rules"
 )
 
@@ -27,7 +29,7 @@ func TestWhatClearsACheckClearsItWhenItIsDone(t *testing.T) {
 			if f.State != rules.Broken {
 				continue
 			}
-			cleared, found := Clear(job, book, f.Rule, f.Subject)
+			cleared, found := Clear(job, book, nil, f.Rule, f.Subject)
 			require.True(t, found)
 			for _, r := range cleared.Remedies {
 				promised++
@@ -53,7 +55,7 @@ func TestAThinPourIsClearedByRaisingThePlaneByWhatIsMissing(t *testing.T) {
 	job := flatJob()
 	job.Rooms[0].Plane = PlaneChoice{How: PlaneHand, Height: "1196 mm"}
 	deck := Subject{Scope: ScopeDeck, Room: "room-1", ID: "room-1-deck"}
-	cleared, found := Clear(job, ShippedRulebook(), "thin-over-wood", deck)
+	cleared, found := Clear(job, ShippedRulebook(), nil, "thin-over-wood", deck)
 	require.True(t, found)
 	byLabel := map[string]Remedy{}
 	for _, r := range cleared.Remedies {
@@ -70,6 +72,38 @@ func TestAThinPourIsClearedByRaisingThePlaneByWhatIsMissing(t *testing.T) {
 	assert.Positive(t, level.Effect.BagsAfter-level.Effect.BagsBefore)
 }
 
+// By hand: flat ground of 12 m² under a plane 4 mm above it takes 0.048 m³; raised to 10 mm, 0.12 m³. Whatever else is on the list stays as it is, so
+// that with only the leveller priced the bill is the bags' alone.
+func TestWhatARemedyCostsIsTold(t *testing.T) {
+	job := flatJob()
+	job.Rooms[0].Plane = PlaneChoice{How: PlaneHand, Height: "1196 mm"}
+	deck := Subject{Scope: ScopeDeck, Room: "room-1", ID: "room-1-deck"}
+	shop := NewShop()
+	without, _ := Clear(job, ShippedRulebook(), &shop, "thin-over-wood", deck)
+	for _, r := range without.Remedies {
+		assert.Nil(t, r.Effect.Money, "nothing is priced")
+	}
+	shop.Prices = []takeoff.Price{{Item: "Leveller", Pack: "25 kg", Price: 2000}}
+	cleared, _ := Clear(job, ShippedRulebook(), &shop, "thin-over-wood", deck)
+	told := 0
+	for _, r := range cleared.Remedies {
+		done, _ := job.with(r.Sets[0])
+		for _, s := range r.Sets[1:] {
+			done, _ = done.with(s)
+		}
+		before, after := MakeTakeOff(job, ShippedRulebook(), &shop), MakeTakeOff(done, ShippedRulebook(), &shop)
+		money := r.Effect.Money
+		require.NotNil(t, money, r.Label)
+		assert.Equal(t, strconv.Itoa(20*before.Bags.Buy)+".00 EUR", money.Before)
+		assert.Equal(t, strconv.Itoa(20*after.Bags.Buy)+".00 EUR", money.After)
+		if by := 20 * (after.Bags.Buy - before.Bags.Buy); by > 0 {
+			told++
+			assert.Equal(t, "+"+strconv.Itoa(by)+".00 EUR", money.By)
+		}
+	}
+	assert.Positive(t, told)
+}
+
 // flatJob is a flat plywood floor of 4 m by 3 m, read at 1200 mm all over.
 func flatJob() *Job {
 	job := NewJob("flat", quantity.Metric)
@@ -84,10 +118,10 @@ func flatJob() *Job {
 
 func TestACheckThatHoldsNeedsNoClearing(t *testing.T) {
 	job := flatJob()
-	cleared, found := Clear(job, ShippedRulebook(), "thin-over-wood", Subject{Scope: ScopeDeck, Room: "room-1", ID: "room-1-deck"})
+	cleared, found := Clear(job, ShippedRulebook(), nil, "thin-over-wood", Subject{Scope: ScopeDeck, Room: "room-1", ID: "room-1-deck"})
 	assert.True(t, found)
 	assert.Empty(t, cleared.Remedies)
-	_, found = Clear(job, ShippedRulebook(), "no-such-check", Subject{Scope: ScopeJob})
+	_, found = Clear(job, ShippedRulebook(), nil, "no-such-check", Subject{Scope: ScopeJob})
 	assert.False(t, found)
 }
 

@@ -6,8 +6,16 @@ import "lowspot/rules"
 type Effect struct {
 	BagsBefore int        `json:"bagsBefore"`
 	BagsAfter  int        `json:"bagsAfter"`
+	Money      *MoneyTold `json:"money"`   // nil where nothing is priced
 	Broken     []Affected `json:"broken"`  // checks that break by it
 	Cleared    []Affected `json:"cleared"` // checks that no longer break
+}
+
+// MoneyTold is what a job's take-off comes to before and after a change, as text with the currency. By is signed; empty where it stays the same.
+type MoneyTold struct {
+	Before string `json:"before"`
+	After  string `json:"after"`
+	By     string `json:"by"`
 }
 
 // Affected is one check on one subject.

@@ -140,6 +140,23 @@ test("what would clear a check is found, done by one tap and undone by another",
 	await page.close();
 });
 
+test("where the leveller has a price, what would clear a check tells what it does to the bill", async () => {
+	const { page, complaints } = await ready();
+	await demo(page);
+	await page.getByRole("link", { name: "To buy" }).click();
+	const price = page.getByLabel(/^Price of one bag of Leveller/);
+	await price.fill("20");
+	await price.press("Tab");
+	await page.locator(".quote-total dd", { hasText: /\d/ }).waitFor();
+	const total = await page.locator(".quote-total dd").innerText();
+	await page.goBack();
+	const card = page.locator('.finding[data-rule="drain-reached"][data-state="broken"]');
+	await card.getByText("What would clear it").click();
+	await card.getByText(`Price: ${total} becomes`).first().waitFor();
+	assert.deepEqual(complaints, []);
+	await page.close();
+});
+
 test("switching a rule off takes a reason, which stands among the findings", async () => {
 	const { page } = await ready();
 	await demo(page);

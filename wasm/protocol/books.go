@@ -94,8 +94,14 @@ func previewFile(b *Bridge, f BroughtFile) (engine.Preview, error) {
 	return engine.PreviewFile(f.Text, b.rulebook(f.Book)), nil
 }
 
-func clearFinding(b *Bridge, e ExplainRule) (engine.Clearing, error) {
-	clearing, found := engine.Clear(&e.Job, b.rulebook(e.Book), e.Rule, e.Subject)
+// ClearRule names a check to clear; a shop prices what clears it.
+type ClearRule struct {
+	ExplainRule
+	Shop *engine.Shop `json:"shop,omitempty"`
+}
+
+func clearFinding(b *Bridge, e ClearRule) (engine.Clearing, error) {
+	clearing, found := engine.Clear(&e.Job, b.rulebook(e.Book), e.Shop, e.Rule, e.Subject)
 	if !found {
 		return clearing, engine.Problem{Code: "missing", Field: "rule", Given: e.Rule, Message: "There is no such finding on this job any more.", Remedy: "Look at the findings again."}
 	}

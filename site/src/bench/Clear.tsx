@@ -5,6 +5,7 @@ import type { Clearing, Finding, Remedy } from "../engine/contract";
 import { write } from "../state/apply";
 import { bookText } from "../state/book";
 import { edit, job } from "../state/job";
+import { needShop, shop } from "../state/takeoff";
 import { said, t } from "../words/words";
 import { readable } from "./Findings";
 
@@ -18,7 +19,16 @@ export function Clear({ finding }: { finding: Finding }) {
 		setClearing(null);
 		if (!wanted || !current) return;
 		let here = true;
-		call("clear", { job: current, book, rule: finding.rule, subject: finding.subject })
+		needShop()
+			.then(() =>
+				call("clear", {
+					job: current,
+					book,
+					rule: finding.rule,
+					subject: finding.subject,
+					shop: shop.value ?? undefined,
+				}),
+			)
 			.then((found) => here && setClearing(found))
 			.catch((error: Error) => here && setTold(said(error.message)));
 		return () => {
@@ -88,10 +98,14 @@ function apply(remedy: Remedy): void {
 
 /** What else a remedy changes. */
 function follows(remedy: Remedy): string {
-	const { bagsBefore, bagsAfter, broken, cleared } = remedy.effect;
+	const { bagsBefore, bagsAfter, money, broken, cleared } = remedy.effect;
 	const says: string[] = [];
 	if (bagsBefore !== bagsAfter)
 		says.push(t("Bags: {before} become {after}.", { before: bagsBefore, after: bagsAfter }));
+	if (money?.by) {
+		const { before, after, by } = money;
+		says.push(t("Price: {before} becomes {after} ({by}).", { before: said(before), after: said(after), by: said(by) }));
+	}
 	if (broken.length > 0) says.push(t("Breaks: {checks}.", { checks: names(broken) }));
 	if (cleared.length > 1) says.push(t("Clears {count} checks.", { count: cleared.length }));
 	return says.length > 0 ? says.join(" ") : t("Nothing else changes.");

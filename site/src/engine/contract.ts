@@ -25,7 +25,7 @@ export interface Contract {
 	"rules.on": { body: PlanJob; reply: RulesOnJob };
 	"rules.try": { body: DraftRule; reply: Tried };
 	"rules.rewrite": { body: RewriteNumber; reply: Rewritten };
-	"clear": { body: ExplainRule; reply: Clearing };
+	"clear": { body: ClearRule; reply: Clearing };
 	"readings.read": { body: BringReadings; reply: Brought };
 	"quantity.read": { body: TypedQuantity; reply: ReadAmount };
 	"quantity.write": { body: WantedText; reply: WrittenAmount };
@@ -1708,10 +1708,19 @@ export interface Tried {
 export interface Effect {
 	bagsBefore: number;
 	bagsAfter: number;
+	/** nil where nothing is priced */
+	money: MoneyTold | null;
 	/** checks that break by it */
 	broken: Affected[];
 	/** checks that no longer break */
 	cleared: Affected[];
+}
+
+/** MoneyTold is what a job's take-off comes to before and after a change, as text with the currency. By is signed; empty where it stays the same. */
+export interface MoneyTold {
+	before: string;
+	after: string;
+	by: string;
 }
 
 /** Affected is one check on one subject. */
@@ -1735,6 +1744,60 @@ export interface RewriteNumber {
 export interface Rewritten {
 	text: string;
 }
+
+/** ClearRule names a check to clear; a shop prices what clears it. */
+export interface ClearRule {
+	job: Job;
+	book?: string;
+	rule: string;
+	subject: Subject;
+	shop?: Shop;
+}
+
+/** Shop is how somebody prices: the price list, tax, delivery, and what is printed round a quote. */
+export interface Shop {
+	name: string;
+	address: string;
+	terms: string;
+	/** how long a quote holds: "30 d" */
+	valid: string;
+	/** number of the next quote */
+	next: number;
+	currency: string;
+	/** of the currency's smallest unit */
+	digits: number;
+	inclusive: boolean;
+	/** of tax: by line or by sum */
+	rounding: string;
+	classes: ShopClass[];
+	/** price of one delivery */
+	delivery: string;
+	deliveryClass: string;
+	/** price of an hour's work */
+	hour: string;
+	hourClass: string;
+	prices: Price[];
+}
+
+/** ShopClass is a tax class with its rate as typed. */
+export interface ShopClass {
+	name: string;
+	rate: string;
+}
+
+/** Price is one row of a price list. Pack is as typed ("25 kg", "5 L"); an item may have several rows, one a pack. */
+export interface Price {
+	item: string;
+	pack: string;
+	price: Money;
+	class: string;
+	code: string;
+	/** what the shop pays; zero where the list doesn't say */
+	cost: Money;
+}
+
+/** Money is an amount in a currency's smallest unit: 1250 is 12.50 in a currency of two digits. */
+export type Money = number;
 
 /** Clearing is what would clear one finding. */
 export interface Clearing {
@@ -1811,51 +1874,6 @@ export interface PriceJob {
 	book?: string;
 	shop?: Shop;
 }
-
-/** Shop is how somebody prices: the price list, tax, delivery, and what is printed round a quote. */
-export interface Shop {
-	name: string;
-	address: string;
-	terms: string;
-	/** how long a quote holds: "30 d" */
-	valid: string;
-	/** number of the next quote */
-	next: number;
-	currency: string;
-	/** of the currency's smallest unit */
-	digits: number;
-	inclusive: boolean;
-	/** of tax: by line or by sum */
-	rounding: string;
-	classes: ShopClass[];
-	/** price of one delivery */
-	delivery: string;
-	deliveryClass: string;
-	/** price of an hour's work */
-	hour: string;
-	hourClass: string;
-	prices: Price[];
-}
-
-/** ShopClass is a tax class with its rate as typed. */
-export interface ShopClass {
-	name: string;
-	rate: string;
-}
-
-/** Price is one row of a price list. Pack is as typed ("25 kg", "5 L"); an item may have several rows, one a pack. */
-export interface Price {
-	item: string;
-	pack: string;
-	price: Money;
-	class: string;
-	code: string;
-	/** what the shop pays; zero where the list doesn't say */
-	cost: Money;
-}
-
-/** Money is an amount in a currency's smallest unit: 1250 is 12.50 in a currency of two digits. */
-export type Money = number;
 
 /** TakeOff is everything to buy for a job, with what it comes to. */
 export interface TakeOff {

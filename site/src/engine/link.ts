@@ -30,7 +30,7 @@ const usualPatience = 30_000;
 
 /** Requests that do no harm when done twice: they are sent again to a fresh engine. */
 const repeatable =
-	/^(jobs\.(list|open|keep|delete|undelete|revisions|export)|sheets\..*|books\.(list|open|keep|delete)|settings\..*|vocabulary)$/;
+	/^(jobs\.(list|open|keep|delete|undelete|revisions|export)|sheets\..*|books\.(list|open|keep|delete|shipped|view)|rules\.on|settings\..*|vocabulary)$/;
 const mostTries = 3;
 
 /** An engine's memory never shrinks: past this a fresh one takes over as soon as nothing is under way. */

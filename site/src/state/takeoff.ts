@@ -14,7 +14,7 @@ const watched = signal(0);
 /** Keeps the take-off of the open job worked out while a view shows it. Gives what ends that. */
 export function watchTakeOff(): () => void {
 	watched.value++;
-	if (!shop.value) void loadShop();
+	void needShop();
 	return () => {
 		watched.value--;
 	};
@@ -38,9 +38,10 @@ async function work(current: Job, priced: Shop, book: string): Promise<void> {
 	}
 }
 
-async function loadShop(): Promise<void> {
+/** The shop, fetched when first wanted. */
+export async function needShop(): Promise<void> {
 	try {
-		shop.value = (await call("shop.open", {})).shop;
+		shop.value ??= (await call("shop.open", {})).shop;
 	} catch (error) {
 		trouble.value = (error as Error).message;
 	}
