@@ -17,6 +17,7 @@ export const bench: Table = {
 	"Changing only one of these doesn’t clear it: {list}.": "Cambiar solo uno de estos no lo resuelve: {list}.",
 	"Not tried, since the survey is large: {list}.": "Sin probar, porque la medición es grande: {list}.",
 	"Bags: {before} become {after}.": "Sacos: de {before} a {after}.",
+	"Price: {before} becomes {after} ({by}).": "Precio: de {before} a {after} ({by}).",
 	"Breaks: {checks}.": "Incumple: {checks}.",
 	"Clears {count} checks.": "Resuelve {count} comprobaciones.",
 	"Nothing else changes.": "Nada más cambia.",
