@@ -108,7 +108,7 @@ func spoken(job *engine.Job, book *engine.Rulebook) []any {
 		if finding.State != rules.Broken || cleared == 6 {
 			continue
 		}
-		if clearing, ok := engine.Clear(job, book, finding.Rule, finding.Subject); ok {
+		if clearing, ok := engine.Clear(job, book, nil, finding.Rule, finding.Subject); ok {
 			said = append(said, clearing)
 			cleared++
 		}
