@@ -1,6 +1,5 @@
-// What the engine calls kept is kept: through reloads, restarts, the engine's death, the browser's, and a full disk.
+// What the engine calls kept is kept: through reloads, restarts and a full disk. Its death and the browser's are in kills.test.mjs.
 import assert from "node:assert/strict";
-import { readdirSync, readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
 import { startEngine } from "./engine.mjs";
 import { browse, folder, serve } from "./harness.mjs";
@@ -64,54 +63,6 @@ test("delete, undo, erase, copy, export and import work on the real store", asyn
 		assert.equal((await engine.have("jobs.list")).jobs[0].name, "Hall again");
 	});
 });
-
-test("no acknowledged edit is lost when the engine is ended in the middle of keeping", async () => {
-	await withEngine(undefined, async (engine, page) => {
-		for (let round = 0; round < 10; round++) {
-			await engine.have("jobs.keep", { job: job("a", `round ${round}`, "x".repeat(round * 1000)) });
-			const last = await page.evaluate(async (delay) => {
-				let acknowledged = -1;
-				for (let edit = 0; edit < 40; edit++) {
-					const body = { job: { format: 1, id: "a", name: String(edit), rooms: [] } };
-					window.testEngine.ask("jobs.keep", body).then((reply) => {
-						if (reply.ok) acknowledged = edit;
-					});
-				}
-				await new Promise((resolve) => setTimeout(resolve, delay));
-				window.testEngine.end();
-				return acknowledged;
-			}, round * 12);
-			engine = await startEngine(page);
-			const { name } = (await engine.have("jobs.open", { id: "a" })).job;
-			assert.ok(last < 0 || Number(name) >= last, `acknowledged ${last}, found ${name}`);
-			assert.equal((await engine.have("jobs.list")).jobs[0].name, name, "the list says the same");
-		}
-	});
-});
-
-test("no acknowledged edit is lost when the browser is killed", async () => {
-	const profile = folder("profile");
-	for (let round = 0; round < 3; round++) {
-		const browser = await browse({}, profile);
-		const engine = await startEngine(await emptyPage(browser));
-		await engine.have("jobs.keep", { job: job("a", `round ${round}`) });
-		killBrowser(profile);
-		await browser.end().catch(() => {});
-		await withEngine(profile, async (engine) => {
-			assert.equal((await engine.have("jobs.open", { id: "a" })).job.name, `round ${round}`);
-		});
-	}
-});
-
-/** Kills every process of the browser on this profile, as a crash of the machine would. */
-function killBrowser(profile) {
-	for (const id of readdirSync("/proc").filter((name) => /^\d+$/.test(name))) {
-		try {
-			const command = readFileSync(`/proc/${id}/cmdline`, "utf8");
-			if (command.includes(`--user-data-dir=${profile}`)) process.kill(Number(id), "SIGKILL");
-		} catch {} // it ended meanwhile
-	}
-}
 
 test("a full disk is told and loses nothing that was kept before", async () => {
 	const browser = await browse();
