@@ -118,12 +118,18 @@ async function buildPage(define) {
 }
 
 function writePage({ script, styles }) {
-	const icon = writeHashed("icon.svg", readFileSync(inSite("public/icon.svg")));
-	const manifest = readFileSync(inSite("public/manifest.webmanifest"), "utf8").replace("icon.svg", icon);
+	const icons = {};
+	for (const name of readdirSync(inSite("public")).filter((name) => name.startsWith("icon")))
+		icons[name] = writeHashed(name, readFileSync(inSite("public", name)));
+	const manifest = readFileSync(inSite("public/manifest.webmanifest"), "utf8").replace(
+		/icon[\w-]*\.\w+/g,
+		(name) => icons[name],
+	);
 	const values = {
 		policy,
 		script,
-		icon,
+		icon: icons["icon.svg"],
+		touchIcon: icons["icon-whole-180.png"],
 		manifest: writeHashed("manifest.webmanifest", manifest),
 		styles: styles ? `<link rel="stylesheet" href="${styles}" />` : "",
 	};

@@ -180,7 +180,7 @@ test("everything goes into one file on the page and comes back in an empty brows
 		await page.locator(".jobs li", { hasText: "Hall" }).waitFor();
 		await page.locator("input[type=file]").setInputFiles(file);
 		await page.getByText("0 jobs taken; 1 were here already.").waitFor();
-		await page.getByRole("link", { name: "Rulebook" }).click();
+		await page.getByRole("link", { name: "Rulebook", exact: true }).click();
 		await page.getByText("Your own, kept on this device").waitFor();
 		const engine = await startEngine(page);
 		assert.equal((await engine.have("shop.open")).shop.name, "Corner shop");
@@ -195,7 +195,8 @@ test("a full disk is told on the page as long as it lasts, and what is on the pa
 		await newJob(page, "Hall");
 		const cdp = await context.newCDPSession(page);
 		const origin = new URL(server.address).origin;
-		await cdp.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1000 });
+		const used = await page.evaluate(async () => (await navigator.storage.estimate()).usage);
+		await cdp.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: used + 1_000_000 });
 		await page.evaluate(() => (globalThis.filler = Array.from({ length: 400_000 }, () => Math.random().toString(36).slice(2)).join("")));
 		await page.evaluate(() => {
 			const input = document.querySelector(".bar-name input");

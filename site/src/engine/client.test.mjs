@@ -104,22 +104,28 @@ test("after a fault a fresh engine gets what was not acknowledged", async () => 
 	const events = [];
 	client.onEngine((event) => events.push(event));
 	const kept = client.call("jobs.keep", { job: { id: "a", name: "Hall" } });
-	const plan = client.call("plan", { job: {} });
+	const trace = client.call("explain", { job: {} });
 	const first = last();
 	first.tell({ kind: "fault", report: "RangeError: stack" });
 	assert.ok(first.ended);
-	await assert.rejects(plan, { code: "restarted" });
+	await assert.rejects(trace, { code: "restarted" });
 	assert.deepEqual(
 		last().sent.map((request) => request.kind),
 		["hello", "jobs.keep"],
 	);
-	assert.deepEqual(events, [{ kind: "restarted", reason: "The engine failed.", report: "RangeError: stack" }]);
+	assert.deepEqual(events, [
+		{
+			kind: "restarted",
+			reason: "The engine failed.",
+			report: "RangeError: stack\nbuild b1, asked for: hello, jobs.keep, explain",
+		},
+	]);
 	last().answer(last().last, { ok: true, body: { kept: "now" } });
 	assert.deepEqual(await kept, { kept: "now" });
 });
 
 test("an engine that says nothing for too long is ended", async () => {
-	const plan = client.call("plan", { job: {} });
+	const plan = client.call("explain", { job: {} });
 	last().answer(last().sent[0], { ok: true, body: {} });
 	const first = last();
 	mock.timers.tick(14_999);
@@ -127,6 +133,19 @@ test("an engine that says nothing for too long is ended", async () => {
 	mock.timers.tick(1);
 	assert.ok(first.ended);
 	await assert.rejects(plan, { code: "restarted", message: "The engine took too long." });
+});
+
+test("a plan that was under way when the engine failed is asked for once more, and given up when it fails that one too", async () => {
+	const plan = client.call("plan", { job: {} });
+	for (const kinds of [["hello", "plan"], ["hello"]]) {
+		last().answer(last().sent[0], { ok: true, body: {} });
+		last().tell({ kind: "fault", report: "again" });
+		assert.deepEqual(
+			last().sent.map((request) => request.kind),
+			kinds,
+		);
+	}
+	await assert.rejects(plan, { code: "restarted" });
 });
 
 test("a slow network is waited for as long as it brings something", () => {

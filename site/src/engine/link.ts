@@ -30,8 +30,16 @@ const usualPatience = 30_000;
 
 /** Requests that do no harm when done twice: they are sent again to a fresh engine. */
 const repeatable =
-	/^(jobs\.(list|open|keep|delete|undelete|revisions|export)|sheets\..*|books\.(list|open|keep|delete|shipped|view)|rules\.on|settings\..*|vocabulary)$/;
+	/^(jobs\.(list|open|keep|put-off|delete|undelete|revisions|export)|sheets\..*|books\.(list|open|keep|delete|shipped|view)|rules\.on|settings\..*|vocabulary)$/;
 const mostTries = 3;
+
+/** Requests that only work something out may be tried once more: what ended the engine may have been another one. */
+const workedOut = /^(plan|study|guide|field-sheet|pour|takeoff)$/;
+
+function triesOf(kind: string): number {
+	if (repeatable.test(kind)) return mostTries;
+	return workedOut.test(kind) ? 2 : 1;
+}
 
 /** An engine's memory never shrinks: past this a fresh one takes over as soon as nothing is under way. */
 const mostMemory = 1 << 30;
@@ -132,12 +140,13 @@ export class Link {
 		this.waiting.clear();
 		this.replace();
 		for (const [id, entry] of unanswered) this.resume(id, entry, reason);
-		this.tell({ kind: "restarted", reason, report });
+		const asked = unanswered.map(([, entry]) => entry.kind).join(", ");
+		this.tell({ kind: "restarted", reason, report: `${report}\nbuild ${this.build}, asked for: ${asked}` });
 	}
 
 	private resume(id: number, entry: Waiting, reason: string): void {
 		if (entry.kind === "hello") return;
-		if (repeatable.test(entry.kind) && entry.tries < mostTries) {
+		if (entry.tries < triesOf(entry.kind)) {
 			this.waiting.set(id, entry);
 			this.post(id);
 			return;
