@@ -1,11 +1,10 @@
 // Whether the browser promises to keep what is kept here when the device runs short of room. It is asked once, after the first change to a job
 // was kept: then there is something to lose, and the question (some browsers show one) makes sense to the person.
 import { signal } from "@preact/signals";
-import { call } from "../engine/client";
 
 export const lasting = signal<"yes" | "no" | "unknown">("unknown");
 
-const asked = "storage.asked";
+const asked = "storage asked"; // this browser's own affair, so that it goes into no file
 const patience = 60_000; // ms: a person may leave the browser's question standing
 let askedHere = false;
 
@@ -19,17 +18,15 @@ export async function askToLast(): Promise<void> {
 	if (askedHere || !navigator.storage?.persist) return;
 	askedHere = true;
 	try {
-		const { values } = await call("settings.open", {});
-		if (!values[asked]) await ask();
-		else await lookAtLasting();
+		if (!localStorage.getItem(asked)) await ask();
 	} catch {
-		// Nothing is lost by not knowing.
+		// A browser that keeps nothing for this page: the page says so where it fails to keep a job.
 	}
 }
 
 /** Asks the browser, as often as the person wants. */
 export async function ask(): Promise<void> {
 	await Promise.race([navigator.storage.persist(), new Promise((resolve) => setTimeout(resolve, patience))]);
+	localStorage.setItem(asked, new Date().toISOString());
 	await lookAtLasting();
-	await call("settings.keep", { values: { [asked]: new Date().toISOString() } });
 }
