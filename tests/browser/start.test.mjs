@@ -49,7 +49,7 @@ test("with no network every page works, those with an engine or a file of their 
 	const pages = {
 		[`pour/${id}`]: ".pour-figures",
 		[`day/${id}`]: ".day-card",
-		[`buy/${id}`]: "main table",
+		[`buy/${id}`]: ".counter-quote",
 		[`steps/${id}`]: ".step h1",
 		[`sheet/${id}`]: "main.paper svg",
 		[`kept/${id}`]: ".kept h1",
