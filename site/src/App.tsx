@@ -24,7 +24,11 @@ import { said, t } from "./words/words";
 
 export function App({ update }: { update: (() => void) | null }) {
 	const [engine, setEngine] = useState<EngineEvent>({ kind: "loading", loaded: 0, total: 1 });
-	useEffect(() => onEngine(setEngine), []);
+	const [fault, setFault] = useState<Fault | null>(null);
+	useEffect(
+		() => onEngine((event) => ("report" in event ? setFault(event) : setEngine(event))), // a fault is told until it is read
+		[],
+	);
 	useEffect(() => {
 		loadVocabulary().catch((error: Error) => {
 			trouble.value = error.message;
@@ -58,7 +62,8 @@ export function App({ update }: { update: (() => void) | null }) {
 					</button>
 				</div>
 			)}
-			<EngineNotice engine={engine} />
+			<Loading engine={engine} />
+			{fault && <FaultNotice fault={fault} onRead={() => setFault(null)} />}
 			<KeptNotices />
 			{trouble.value && (
 				<div class="notice notice-stop" role="alert">
@@ -84,23 +89,29 @@ function Page({ id, view }: { id: string; view: string }) {
 	return <Start />;
 }
 
-function EngineNotice({ engine }: { engine: EngineEvent }) {
-	if (engine.kind === "ready") return null;
-	if (engine.kind === "loading") {
-		const share = Math.round((100 * engine.loaded) / Math.max(engine.total, 1));
-		return (
-			<div class="notice no-print" role="status">
-				{t("Loading the engine: {share} %", { share })} <progress aria-hidden="true" max={100} value={share} />
-			</div>
-		);
-	}
+function Loading({ engine }: { engine: EngineEvent }) {
+	if (engine.kind !== "loading") return null;
+	const share = Math.round((100 * engine.loaded) / Math.max(engine.total, 1));
 	return (
-		<div class="notice notice-stop" role="alert">
-			{engine.kind === "restarted"
+		<div class="notice no-print" role="status">
+			{t("Loading the engine: {share} %", { share })}
+		</div>
+	);
+}
+
+type Fault = Extract<EngineEvent, { report: string }>;
+
+function FaultNotice({ fault, onRead }: { fault: Fault; onRead: () => void }) {
+	return (
+		<div class="notice notice-stop no-print" role="alert">
+			{fault.kind === "restarted"
 				? t("The engine failed and was started again. Nothing you typed is lost.")
 				: t("The engine would not start again. Reload the page; what was kept is still there.")}{" "}
-			<button type="button" onClick={() => navigator.clipboard.writeText(engine.report)}>
+			<button type="button" onClick={() => navigator.clipboard.writeText(`${fault.reason}\n${fault.report}`)}>
 				{t("Copy a report")}
+			</button>{" "}
+			<button type="button" class="button-quiet" onClick={onRead}>
+				{t("I have read it")}
 			</button>
 		</div>
 	);

@@ -33,6 +33,7 @@ export const kept: Table = {
 		"Este trabajo está abierto en otra pestaña o ventana, y se cambia allí. Aquí solo puede mirarlo. Ciérrelo allí y podrá cambiarlo aquí.",
 	"{count} changes of this job are in no file of yours. A file outlives a lost phone and a cleared browser.":
 		"{count} cambios de este trabajo no están en ningún archivo suyo. Un archivo sobrevive a un teléfono perdido y a un navegador borrado.",
+	"I have read it": "Lo he leído",
 	"Remind me in a few days": "Recordármelo en unos días",
 	"exported {when}": "exportado {when}",
 	"never exported": "nunca exportado",
