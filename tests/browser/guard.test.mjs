@@ -1,7 +1,6 @@
-// When the engine fails, hangs, or is given a rulebook that would bring it down, the page says so in plain words and nothing typed is lost.
+// When the engine fails or hangs, the page says so in plain words, a fresh one takes over, and nothing typed is lost.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { startEngine } from "./engine.mjs";
 import { browse, open, serve } from "./harness.mjs";
 
 let server, browser;
@@ -47,7 +46,7 @@ test("an engine that fails is started again: what was typed is kept, the plan is
 	assert.equal(await page.locator(".total-main dd").innerText(), bags);
 	await page.getByRole("button", { name: "Copy a report" }).click();
 	const report = await page.evaluate(() => navigator.clipboard.readText());
-	assert.match(report, /\nbuild \w+, asked for: .*jobs\.keep/);
+	assert.match(report, /\nbuild \w+, asked for: \w/);
 	await page.getByLabel("height of reading 13", { exact: true }).fill("1330");
 	await page.waitForFunction((before) => document.querySelector(".total-main dd")?.textContent !== before, bags);
 	await allKept(page);
@@ -72,29 +71,5 @@ test("an engine that hangs is ended, and what was typed meanwhile is kept by the
 	await page.reload();
 	await page.waitForSelector(".band");
 	assert.equal(await named(page).inputValue(), "Typed while the engine hung");
-	await page.close();
-});
-
-test("a rulebook whose rules nest without end is refused rule by rule; the page names them and the job is untouched", async () => {
-	const page = await demo();
-	const id = await page.evaluate(() => location.hash.split("/")[2]);
-	const engine = await startEngine(page);
-	const before = await engine.have("jobs.open", { id });
-	const { text } = await engine.have("books.shipped");
-	const rule = (name, holds) =>
-		`\ncheck ${name}\n  for: job\n  weight: watch\n  holds: ${holds}\n  says: It never ends.\n  remedy: Leave it out.\n`;
-	const bad = [
-		rule("bottomless", `${"(".repeat(1500)}true${")".repeat(1500)}`),
-		rule("endless", `all(1..100000000, {all(1..100000000, {all(1..100000000, {# > 0})})})`),
-	];
-	await engine.have("books.keep", { id: "mine", title: "Mine", text: text + bad.join(""), base: text });
-	await page.reload();
-	await page.waitForSelector(".band");
-	await page.getByRole("link", { name: "Rulebook", exact: true }).click();
-	for (const name of ["bottomless", "endless"]) await page.getByText(name).first().waitFor();
-	const again = await startEngine(page);
-	assert.deepEqual((await again.have("jobs.open", { id })).job, before.job);
-	const { errors } = await again.have("books.check", { text: text + bad.join("") });
-	assert.deepEqual([...new Set(errors.map((error) => error.rule))], ["bottomless", "endless"]);
 	await page.close();
 });

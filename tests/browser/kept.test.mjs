@@ -188,27 +188,3 @@ test("everything goes into one file on the page and comes back in an empty brows
 		assert.deepEqual(complaints, []);
 	});
 });
-
-test("a full disk is told on the page as long as it lasts, and what is on the page stays there", () =>
-	inBrowser(async (context) => {
-		const { page } = await open(context, server.address);
-		await newJob(page, "Hall");
-		const cdp = await context.newCDPSession(page);
-		const origin = new URL(server.address).origin;
-		const used = await page.evaluate(async () => (await navigator.storage.estimate()).usage);
-		await cdp.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: used + 1_000_000 });
-		await page.evaluate(() => (globalThis.filler = Array.from({ length: 400_000 }, () => Math.random().toString(36).slice(2)).join("")));
-		await page.evaluate(() => {
-			const input = document.querySelector(".bar-name input");
-			input.value = `Hall ${globalThis.filler}`;
-			input.dispatchEvent(new InputEvent("input", { bubbles: true }));
-		});
-		await page.getByText("the browser has no room left for this page").waitFor();
-		await page.waitForTimeout(500);
-		assert.equal(await page.getByText("the browser has no room left for this page").count(), 1);
-		await page.locator(".bar-kept[data-kept=false]").waitFor();
-		await cdp.send("Storage.overrideQuotaForOrigin", { origin });
-		await named(page).fill("Hall, with room again");
-		await allKept(page);
-		assert.equal(await page.getByText("the browser has no room left for this page").count(), 0);
-	}));

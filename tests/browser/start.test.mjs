@@ -1,9 +1,7 @@
-// The page starts its engine, keeps to its policy, can be installed, and does everything with no network.
+// The page starts its engine, keeps to its policy, can be installed, and starts again with no network.
 import assert from "node:assert/strict";
-import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { browse, dist, folder, open, serve } from "./harness.mjs";
+import { browse, open, serve } from "./harness.mjs";
 
 let server, browser;
 before(async () => {
@@ -36,39 +34,6 @@ test("the page starts with no network once it was open", async () => {
 	server = await serve(undefined, server.port);
 });
 
-test("with no network every page works, those with an engine or a file of their own too", async () => {
-	const { page, complaints } = await open(browser.context, server.address);
-	await page.waitForSelector(ready);
-	await page.evaluate(() => navigator.serviceWorker.ready);
-	await server.end();
-	await page.reload(); // nothing but the first screen was ever opened with a network
-	await page.getByRole("button", { name: "Open the demo job" }).click();
-	await page.waitForSelector(".band");
-	await page.locator(".study-table").first().waitFor(); // by the second engine
-	const id = await page.evaluate(() => location.hash.split("/")[2]);
-	const pages = {
-		[`pour/${id}`]: ".pour-figures",
-		[`day/${id}`]: ".day-card",
-		[`buy/${id}`]: ".counter-quote",
-		[`steps/${id}`]: ".step h1",
-		[`sheet/${id}`]: "main.paper svg",
-		[`kept/${id}`]: ".kept h1",
-		[`counter/${id}`]: ".counter",
-		"rules/least_depth": ".cm-content",
-		"help/survey-laser": ".help-part",
-	};
-	for (const [place, shown] of Object.entries(pages)) {
-		await page.goto(`${server.address}#/${place}`);
-		await page.locator(shown).first().waitFor();
-	}
-	await page.getByLabel("Language").selectOption("es");
-	await page.getByRole("link", { name: "Reglamento" }).waitFor();
-	await page.getByLabel("Idioma").selectOption("en");
-	assert.deepEqual(complaints, []);
-	await page.close();
-	server = await serve(undefined, server.port);
-});
-
 test("the browser offers to install the page", async () => {
 	const { page } = await open(browser.context, server.address);
 	await page.waitForFunction(() => navigator.serviceWorker.controller);
@@ -83,27 +48,6 @@ test("the browser offers to install the page", async () => {
 	);
 	await page.close();
 });
-
-test("a page and an engine of different builds don't work together, and the page says what to do", async () => {
-	const site = folder("mixed");
-	cpSync(dist, site, { recursive: true });
-	for (const name of readdirSync(site).filter((name) => /^main-.*\.js/.test(name))) {
-		if (!name.endsWith(".js")) rmSync(join(site, name));
-		else
-			writeFileSync(
-				join(site, name),
-				readFileSync(join(site, name), "utf8").replaceAll(buildName(), "another build"),
-			);
-	}
-	const mixed = await serve(site);
-	const { page } = await open(browser.context, mixed.address);
-	await page.getByText("The page and its engine are of different versions.").first().waitFor();
-	await page.close();
-	await mixed.end();
-});
-
-/** The name of the build, as its service worker's cache bears it. */
-const buildName = () => readFileSync(join(dist, "sw.js"), "utf8").match(/"([0-9a-f]{12})"/)[1];
 
 test("the service worker answers with the policy", async () => {
 	const { page } = await open(browser.context, server.address);

@@ -30,7 +30,7 @@ const usualPatience = 30_000;
 
 /** Requests that do no harm when done twice: they are sent again to a fresh engine. */
 const repeatable =
-	/^(jobs\.(list|open|keep|put-off|delete|undelete|revisions|export)|sheets\..*|books\.(list|open|keep|delete|shipped|view)|rules\.on|settings\..*|vocabulary)$/;
+	/^(jobs\.(list|open|keep|put-off|delete|undelete|revisions|export)|sheets\..*|books\.(list|open|keep|delete|shipped|view)|rules\.on|settings\..*|shop\..*|vocabulary)$/;
 const mostTries = 3;
 
 /** Requests that only work something out may be tried once more: what ended the engine may have been another one. */
