@@ -84,7 +84,7 @@ func TestTheStoreOfEveryFormatOpens(t *testing.T) {
 			require.Equal(t, entry.Name, opened.Job.Name, folder)
 			require.Equal(t, entry.Kept, opened.Kept, folder)
 		}
-		require.ElementsMatch(t, []string{"full", "demo", "gone"}, ids, folder)
+		require.ElementsMatch(t, []string{"full", "demo", "gone", "bays"}, ids, folder)
 		opened, err := k.OpenJob(t.Context(), "full")
 		require.NoError(t, err)
 		require.Equal(t, "3' 0\"", opened.Job.Rooms[0].KeepOuts[1].Shape.Width, "as it was typed")
@@ -98,7 +98,7 @@ func TestTheStoreOfEveryFormatOpens(t *testing.T) {
 		require.Equal(t, "25 kg", sheets[0].Sheet.Values["sheet.bag_mass"])
 		book, err := k.Books().Open(t.Context(), "mine")
 		require.NoError(t, err)
-		require.Empty(t, engine.ReadRulebook(book.Text).Errors)
+		require.Empty(t, engine.ReadRulebook(book.Text).Errors())
 		shop, err := k.OpenShop(t.Context())
 		require.NoError(t, err)
 		require.Equal(t, "L25", shop.Prices[0].Code)
@@ -133,7 +133,7 @@ func TestTheFilesOfEveryFormatOpen(t *testing.T) {
 
 		book, problems := engine.ReadBookFile(string(read(t, folder, "rulebook.rules")))
 		require.Empty(t, problems, folder)
-		require.Empty(t, engine.ReadRulebook(book.Book).Errors, folder)
+		require.Empty(t, engine.ReadRulebook(book.Book).Errors(), folder)
 		require.Len(t, book.Sheets, 1, folder)
 
 		shared, err := engine.ReadJob(unpacked(t, read(t, folder, "link.txt")))
