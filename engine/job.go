@@ -117,10 +117,11 @@ type Penetration struct {
 
 // DeckArea is a part of the deck of one kind. A room's first area has no shape: it is all that the others leave.
 type DeckArea struct {
-	ID      string  `json:"id"`
-	Name    string  `json:"name"`
-	Shape   *Shape  `json:"shape,omitempty"`
-	Answers Answers `json:"answers"`
+	ID      string         `json:"id"`
+	Name    string         `json:"name"`
+	Shape   *Shape         `json:"shape,omitempty"`
+	Answers Answers        `json:"answers"`
+	Tests   []MoistureTest `json:"tests,omitempty"`
 }
 
 // The two ways to read heights.

@@ -38,7 +38,9 @@ func (w *work) proveDecks(r *roomWork) {
 			w.proveJoists(r, d)
 			w.proveSheets(d)
 		case isTrue(d.facts, "deck.mineral"):
+			w.readTests(d)
 			w.proveMoisture(d)
+			w.factTests(d)
 		}
 	}
 }

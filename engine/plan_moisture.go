@@ -9,13 +9,14 @@ import (
 
 // MoisturePlan is the moisture tests of one deck: how many, how deep, where, and whether those made satisfy their method.
 type MoisturePlan struct {
-	Method     string     `json:"method"`
-	Source     string     `json:"source"`
-	Needed     int        `json:"needed"`
-	ProbeDepth *Amount    `json:"probeDepth"` // of probes, where the slab's thickness is known
-	Spots      []TestSpot `json:"spots"`
-	Satisfied  bool       `json:"satisfied"`
-	Open       []string   `json:"open"` // what is missing or wrong, in words
+	Method     string             `json:"method"`
+	Source     string             `json:"source"`
+	Needed     int                `json:"needed"`
+	ProbeDepth *Amount            `json:"probeDepth"` // of probes, where the slab's thickness is known
+	Spots      []TestSpot         `json:"spots"`
+	Tests      []MoistureTestPlan `json:"tests"` // those entered one by one, in their order
+	Satisfied  bool               `json:"satisfied"`
+	Open       []string           `json:"open"` // what is missing or wrong, in words
 }
 
 // TestSpot is where one moisture test goes.
@@ -38,7 +39,7 @@ func methodOf(facts rules.Facts) deck.Method {
 	return method
 }
 
-// proveMoisture works out how many tests the deck needs and how deep its probes sit.
+// proveMoisture works out how many tests the deck needs, how deep its probes sit.
 func (w *work) proveMoisture(d *deckWork) {
 	needed, err := methodOf(d.facts).TestsFor(d.facts["deck.area"].Value.Number)
 	if err != nil {
@@ -77,7 +78,10 @@ func (w *work) moisturePlan(d *deckWork) *MoisturePlan {
 		return nil
 	}
 	method := methodOf(d.facts)
-	plan := &MoisturePlan{Method: method.Name, Source: method.Source, Needed: int(needed.Value.Number), Spots: w.testSpots(d), Open: []string{}}
+	plan := &MoisturePlan{Method: method.Name, Source: method.Source, Needed: int(needed.Value.Number), Spots: w.testSpots(d), Tests: []MoistureTestPlan{}, Open: []string{}}
+	for _, test := range d.tests {
+		plan.Tests = append(plan.Tests, MoistureTestPlan{At: test.at, Open: []string{}})
+	}
 	if depth, known := d.facts["moisture.probe_depth"]; known && method.ID == "f2170" {
 		plan.ProbeDepth = w.pointer(depth.Value.Number, quantity.Length)
 	}
@@ -87,12 +91,19 @@ func (w *work) moisturePlan(d *deckWork) *MoisturePlan {
 	}
 	plan.Satisfied = verdict.Satisfied
 	for _, reason := range verdict.Reasons {
-		if !contains(plan.Open, reason.Says) {
-			plan.Open = append(plan.Open, reason.Says)
+		open := &plan.Open
+		if ofOneTest(reason.Code) && reason.Test >= 0 && reason.Test < len(plan.Tests) {
+			open = &plan.Tests[reason.Test].Open
+		}
+		if !contains(*open, reason.Says) {
+			*open = append(*open, reason.Says)
 		}
 	}
 	return plan
 }
+
+// ofOneTest tells whether a reason is about one test rather than about the slab, the room or the instrument.
+func ofOneTest(code string) bool { return isOne(code, "value", "wait", "wait-most", "depth") }
 
 func contains(list []string, text string) bool {
 	for _, one := range list {
@@ -105,37 +116,6 @@ func contains(list []string, text string) bool {
 
 // mostTests are judged; a deck needs no more.
 const mostTests = 1000
-
-// surveyOf puts the tests together from what is said of them: all stood alike, and the worst value stands for each.
-func surveyOf(d *deckWork, method deck.Method) deck.Survey {
-	names := map[string]struct{ value, count, waited string }{
-		"f2170": {"slab.humidity", "slab.probes", "slab.probe_wait"},
-		"f1869": {"slab.emission", "slab.emission_tests", "slab.emission_time"},
-		"d4263": {"slab.sheet_damp", "slab.sheet_tests", "slab.sheet_time"},
-	}[method.ID]
-	test := deck.Test{
-		Value: pointerTo(d.facts, names.value), Waited: pointerTo(d.facts, names.waited), Depth: pointerTo(d.facts, "slab.probe_depth"),
-		Condition: pointerTo(d.facts, "slab.conditioned"), Calibrated: pointerTo(d.facts, "slab.probe_checked"), Age: pointerTo(d.facts, "slab.reading_age"),
-	}
-	survey := deck.Survey{Method: method, Area: d.facts["deck.area"].Value.Number, Thickness: d.facts["deck.thickness"].Value.Number, Sides: sidesOf(d.facts)}
-	for i := 0; i < mostTests && float64(i) < d.facts[names.count].Value.Number; i++ {
-		survey.Tests = append(survey.Tests, test)
-	}
-	return survey
-}
-
-// pointerTo is a fact's number, or one for yes and nought for no; nil where it is open.
-func pointerTo(facts rules.Facts, name string) *float64 {
-	fact, known := facts[name]
-	if !known {
-		return nil
-	}
-	value := fact.Value.Number
-	if fact.Value.Truth {
-		value = 1
-	}
-	return &value
-}
 
 // spotted asks for so many spots more than are needed, since some may fall on another deck area that lies over this one.
 const (

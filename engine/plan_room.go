@@ -37,6 +37,7 @@ type deckWork struct {
 	facts  rules.Facts
 	least  float64
 	depths floor.Depths
+	tests  []testSite // moisture tests entered one by one
 }
 
 func (w *work) workRoom(room *Room, field string) *roomWork {

@@ -70,7 +70,7 @@ export function DeckEntry({ index }: { index: number }) {
 								holds={planned?.holds}
 							/>
 						))}
-						{planned?.moisture && <MoistureTests tests={planned.moisture} />}
+						{planned?.moisture && <MoistureTests tests={planned.moisture} index={index} deck={deck} at={i} />}
 						{planned && (
 							<details>
 								<summary class="small">{t("What the rulebook says for it")}</summary>

@@ -195,6 +195,17 @@ export interface DeckArea {
 	name: string;
 	shape?: Shape;
 	answers: Answers;
+	tests?: MoistureTest[];
+}
+
+/** MoistureTest is one moisture test as typed: where it was made, what it gave, how deep its probe sat and how long it stood. */
+export interface MoistureTest {
+	at?: Spot;
+	/** humidity, emission, or for a plastic sheet damp or dry */
+	value: string;
+	/** of a probe */
+	depth: string;
+	waited: string;
 }
 
 /** Readings is the survey. Bare numbers take the two units, as a column of a field book does. */
@@ -470,6 +481,8 @@ export interface MoisturePlan {
 	/** of probes, where the slab's thickness is known */
 	probeDepth: Amount | null;
 	spots: TestSpot[];
+	/** those entered one by one, in their order */
+	tests: MoistureTestPlan[];
 	satisfied: boolean;
 	/** what is missing or wrong, in words */
 	open: string[];
@@ -480,6 +493,13 @@ export interface TestSpot {
 	at: Point;
 	x: Amount;
 	y: Amount;
+}
+
+/** MoistureTestPlan is one test as entered, held against its method. */
+export interface MoistureTestPlan {
+	at: Point | null;
+	/** what is missing or wrong, in words; empty: it counts */
+	open: string[];
 }
 
 /** ReadingPlan is one reading in plan. */

@@ -125,13 +125,20 @@ const makers: Partial<Record<LayerName, (study: RoomStudy) => Mark[]>> = {
 			text: t("cut {height}", { height: said(spot.height.text) }),
 			draw: ({ x, y }) => <circle class="high-spot" cx={x} cy={y} r={9} />,
 		})),
-	moisture: (study) =>
-		testSpots(study.id).map((spot, i) => ({
+	moisture: (study) => [
+		...testSpots(study.id).map((spot, i) => ({
 			key: `test ${i}`,
 			at: spot,
-			text: t("test {number}", { number: i + 1 }),
-			draw: ({ x, y }) => <path class="test-spot" d={`M${x} ${y + 8}L${x - 8} ${y - 6}H${x + 8}Z`} />,
+			text: t("test here"),
+			draw: (at: Point) => <path class="test-spot" d={triangle(at)} />,
 		})),
+		...testsMade(study.id).map((test) => ({
+			key: `made ${test.deck} ${test.number}`,
+			at: test.at,
+			text: t("test {number}", { number: test.number }),
+			draw: (at: Point) => <path class={`test-made${test.counts ? "" : " test-open"}`} d={triangle(at)} />,
+		})),
+	],
 	next: (study) =>
 		study.next
 			? [
@@ -145,9 +152,26 @@ const makers: Partial<Record<LayerName, (study: RoomStudy) => Mark[]>> = {
 			: [],
 };
 
+function triangle({ x, y }: Point): string {
+	return `M${x} ${y + 8}L${x - 8} ${y - 6}H${x + 8}Z`;
+}
+
+/** Where tests are still to be made: the spots that the plan names, but for those where one was. */
 function testSpots(room: string): Point[] {
 	const decks = plan.value?.rooms.find((r) => r.id === room)?.decks ?? [];
-	return decks.flatMap((deck) => deck.moisture?.spots.map((spot) => spot.at) ?? []);
+	const made = testsMade(room);
+	const near = (spot: Point) => made.some((test) => Math.hypot(test.at.x - spot.x, test.at.y - spot.y) < 0.1);
+	return decks.flatMap((deck) => deck.moisture?.spots.map((spot) => spot.at) ?? []).filter((spot) => !near(spot));
+}
+
+/** The tests entered with their place, numbered as in the list of their deck. */
+function testsMade(room: string): { deck: string; at: Point; number: number; counts: boolean }[] {
+	const decks = plan.value?.rooms.find((r) => r.id === room)?.decks ?? [];
+	return decks.flatMap((deck) =>
+		(deck.moisture?.tests ?? []).flatMap((test, i) =>
+			test.at ? [{ deck: deck.id, at: test.at, number: i + 1, counts: test.open.length === 0 }] : [],
+		),
+	);
 }
 
 function marksOf(study: RoomStudy): Mark[] {
