@@ -354,4 +354,15 @@ export const bench: Table = {
 		"{count} sacos según las profundidades dadas: nadie ha leído todavía este piso.",
 	"{count} bags by the survey, and by the depths given where nobody has read the floor.":
 		"{count} sacos según la medición, y según las profundidades dadas donde nadie ha leído el piso.",
+	"Moisture tests, one by one": "Ensayos de humedad, uno por uno",
+	"Tested here": "Ensayado aquí",
+	"Add a test": "Añadir un ensayo",
+	"{what} of test {n}": "{what} del ensayo {n}",
+	"Depth of test {n}": "Profundidad del ensayo {n}",
+	"How long test {n} stood": "Cuánto tiempo estuvo el ensayo {n}",
+	"test {n}": "ensayo {n}",
+	"It counts.": "Cuenta.",
+	"Emission at test {n}": "Emisión en el ensayo {n}",
+	"Damp or dry under sheet {n}": "Húmedo (damp) o seco (dry) bajo el plástico {n}",
+	"Humidity at test {n}": "Humedad en el ensayo {n}",
 };

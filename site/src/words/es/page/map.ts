@@ -98,4 +98,5 @@ export const map: Table = {
 	"falls {slope}": "cae {slope}",
 	"level: reads {staff}": "a nivel: lee {staff}",
 	"Which pour": "Qué vertido",
+	"test here": "ensayar aquí",
 };
