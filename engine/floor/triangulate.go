@@ -87,7 +87,8 @@ func (m *mesh) add(p Point, height float64) int32 {
 
 // start cuts the box into two triangles.
 func (m *mesh) start() {
-	m.triangles = append(m.triangles, triangle{[3]int32{0, 1, 2}, [3]int32{-1, 1, -1}}, triangle{[3]int32{0, 2, 3}, [3]int32{-1, -1, 0}})
+	m.more(0, 1, 2, -1, 1, -1)
+	m.more(0, 2, 3, -1, -1, 0)
 }
 
 // turn is above zero where a, b, c go left round. Exact: the differences stay below 2^30.
@@ -156,9 +157,10 @@ func (m *mesh) forget() {
 // locate walks from the last triangle to the one that holds the place; side is the side it lies on or -1, at the vertex it coincides with or -1.
 func (m *mesh) locate(q place) (t int32, side int32, at int32) {
 	t = m.last
+	places, triangles := m.at, m.triangles
 	for {
-		of := &m.triangles[t]
-		a, b, c := m.at[of.v[0]], m.at[of.v[1]], m.at[of.v[2]]
+		of := &triangles[t]
+		a, b, c := &places[of.v[0]], &places[of.v[1]], &places[of.v[2]]
 		ax, ay, bx, by, cx, cy := a.x-q.x, a.y-q.y, b.x-q.x, b.y-q.y, c.x-q.x, c.y-q.y
 		acrossA, acrossB, acrossC := bx*cy-by*cx, cx*ay-cy*ax, ax*by-ay*bx
 		if acrossA < 0 {
@@ -195,28 +197,29 @@ func onBorder(t *triangle, a, b, c bool) (side, at int32) {
 
 // splitTriangle puts the vertex into triangle t: three triangles, each with the vertex last.
 func (m *mesh) splitTriangle(t, p int32) {
-	old := m.triangles[t]
-	a, b, c := old.v[0], old.v[1], old.v[2]
+	old := &m.triangles[t]
+	a, b, c, na, nb, nc := old.v[0], old.v[1], old.v[2], old.n[0], old.n[1], old.n[2]
 	t1 := int32(len(m.triangles))
 	t2 := t1 + 1
-	m.triangles = append(m.triangles, triangle{[3]int32{b, c, p}, [3]int32{t2, t, old.n[0]}}, triangle{[3]int32{c, a, p}, [3]int32{t, t1, old.n[1]}})
-	m.triangles[t] = triangle{[3]int32{a, b, p}, [3]int32{t1, t2, old.n[2]}}
-	m.relink(old.n[0], t, t1)
-	m.relink(old.n[1], t, t2)
+	m.more(b, c, p, t2, t, na)
+	m.more(c, a, p, t, t1, nb)
+	m.triangles[t].set(a, b, p, t1, t2, nc)
+	m.relink(na, t, t1)
+	m.relink(nb, t, t2)
 	m.last = t
 	m.stack = append(m.stack, t, t1, t2)
 }
 
 // splitSide puts the vertex onto a side of t: two triangles on each hand of it.
 func (m *mesh) splitSide(t, side, p int32) {
-	old := m.triangles[t]
+	old := &m.triangles[t]
 	after, before := (side+1)%3, (side+2)%3
 	a, b, c := old.v[side], old.v[after], old.v[before]
-	nb, nc, u := old.n[after], old.n[before], old.n[side]
+	u, nb, nc := old.n[side], old.n[after], old.n[before]
 	// a is opposite the side b–c; the new triangles are (a, b, p) and (c, a, p).
 	t1 := int32(len(m.triangles))
-	m.triangles = append(m.triangles, triangle{[3]int32{c, a, p}, [3]int32{t, -1, nb}})
-	m.triangles[t] = triangle{[3]int32{a, b, p}, [3]int32{-1, t1, nc}}
+	m.more(c, a, p, t, -1, nb)
+	m.triangles[t].set(a, b, p, -1, t1, nc)
 	m.relink(nb, t, t1)
 	m.last = t
 	m.stack = append(m.stack, t, t1)
@@ -225,12 +228,24 @@ func (m *mesh) splitSide(t, side, p int32) {
 	}
 	d, nd1, nd2 := m.triangles[u].beyond(t) // nd1 is across (b, d) and nd2 across (d, c), since u runs d, c, b
 	t2 := int32(len(m.triangles))
-	m.triangles = append(m.triangles, triangle{[3]int32{b, d, p}, [3]int32{u, t, nd1}})
-	m.triangles[u] = triangle{[3]int32{d, c, p}, [3]int32{t1, t2, nd2}}
+	m.more(b, d, p, u, t, nd1)
+	m.triangles[u].set(d, c, p, t1, t2, nd2)
 	m.relink(nd1, u, t2)
 	m.triangles[t].n[0] = t2
 	m.triangles[t1].n[1] = u
 	m.stack = append(m.stack, u, t2)
+}
+
+// more adds a triangle. Two a vertex are reserved, which is all that there can be.
+func (m *mesh) more(a, b, c, na, nb, nc int32) {
+	m.triangles = m.triangles[:len(m.triangles)+1]
+	m.triangles[len(m.triangles)-1].set(a, b, c, na, nb, nc)
+}
+
+// set writes number by number: a triangle assigned as a whole is built elsewhere and then copied.
+func (t *triangle) set(a, b, c, na, nb, nc int32) {
+	t.v[0], t.v[1], t.v[2] = a, b, c
+	t.n[0], t.n[1], t.n[2] = na, nb, nc
 }
 
 func (m *mesh) relink(t, from, to int32) {
@@ -268,52 +283,56 @@ const certain = 1 << 75
 // settle flips the sides opposite the new vertex, which stands last in every triangle on the stack, until every circle is empty. It is where the
 // time goes, so that what it does stands in it rather than behind calls.
 func (m *mesh) settle(p int32) {
-	o := m.at[p]
-	for len(m.stack) > 0 {
-		t := m.stack[len(m.stack)-1]
-		m.stack = m.stack[:len(m.stack)-1]
-		one := &m.triangles[t]
+	places, triangles, stack := m.at, m.triangles, m.stack
+	ox, oy := places[p].x, places[p].y
+	for len(stack) > 0 {
+		t := stack[len(stack)-1]
+		stack = stack[:len(stack)-1]
+		one := &triangles[t]
 		u := one.n[2]
 		if u < 0 {
 			continue
 		}
-		other := &m.triangles[u]
+		other := &triangles[u]
 		a, b := one.v[0], one.v[1]
 		d, acrossAD, acrossDB := other.beyond(t)
 		// The circle test from the new vertex: below zero where d lies inside the circle through a, b and it.
-		ax, ay := float64(m.at[a].x-o.x), float64(m.at[a].y-o.y)
-		bx, by := float64(m.at[b].x-o.x), float64(m.at[b].y-o.y)
-		dx, dy := float64(m.at[d].x-o.x), float64(m.at[d].y-o.y)
+		atA, atB, atD := &places[a], &places[b], &places[d]
+		ax, ay := float64(atA.x-ox), float64(atA.y-oy)
+		bx, by := float64(atB.x-ox), float64(atB.y-oy)
+		dx, dy := float64(atD.x-ox), float64(atD.y-oy)
 		outside := (ax*ax+ay*ay)*(bx*dy-by*dx) + (bx*bx+by*by)*(dx*ay-dy*ax) + (dx*dx+dy*dy)*(ax*by-ay*bx)
 		if outside > certain || (outside > -certain && !m.insideCircle(a, b, p, d)) {
 			continue
 		}
 		acrossBP := one.n[0]
-		*one = triangle{[3]int32{a, d, p}, [3]int32{u, one.n[1], acrossAD}}
-		*other = triangle{[3]int32{d, b, p}, [3]int32{acrossBP, t, acrossDB}}
+		one.set(a, d, p, u, one.n[1], acrossAD)
+		other.set(d, b, p, acrossBP, t, acrossDB)
 		m.relink(acrossAD, u, t)
 		m.relink(acrossBP, t, u)
-		m.stack = append(m.stack, t, u)
+		stack = append(stack, t, u)
 	}
+	m.stack = stack
 }
 
 // flip turns the side opposite corner k of t. With p that corner, a and b the side and d the corner beyond it, t becomes (a, d, p) and the
 // neighbour (d, b, p).
 func (m *mesh) flip(t, k int32) {
-	old := m.triangles[t]
+	old := &m.triangles[t]
 	p, a, b := old.v[k], old.v[(k+1)%3], old.v[(k+2)%3]
-	acrossBP, acrossPA, u := old.n[(k+1)%3], old.n[(k+2)%3], old.n[k]
+	u, acrossBP, acrossPA := old.n[k], old.n[(k+1)%3], old.n[(k+2)%3]
 	d, acrossAD, acrossDB := m.triangles[u].beyond(t)
-	m.triangles[t] = triangle{[3]int32{a, d, p}, [3]int32{u, acrossPA, acrossAD}}
-	m.triangles[u] = triangle{[3]int32{d, b, p}, [3]int32{acrossBP, t, acrossDB}}
+	old.set(a, d, p, u, acrossPA, acrossAD)
+	m.triangles[u].set(d, b, p, acrossBP, t, acrossDB)
 	m.relink(acrossAD, u, t)
 	m.relink(acrossBP, t, u)
 }
 
 func (m *mesh) surface() *Surface {
 	s := &Surface{Points: m.points, Heights: m.heights, Triangles: make([][3]int, len(m.triangles))}
-	for t, of := range m.triangles {
-		s.Triangles[t] = [3]int{int(of.v[0]), int(of.v[1]), int(of.v[2])}
+	for t := range s.Triangles {
+		from, to := &m.triangles[t].v, &s.Triangles[t]
+		to[0], to[1], to[2] = int(from[0]), int(from[1]), int(from[2])
 	}
 	return s
 }
