@@ -11,6 +11,7 @@ import { rulesTimes, startRules } from "./rules.mjs";
 import { startInWorker } from "./sides.mjs";
 import { startTimes } from "./start.mjs";
 
+process.setMaxListeners(0); // each browser's folder is removed when all ends
 const sides = { routines: await startRoutines(), rules: await startRules(), engine: await startInWorker() };
 const heading = `Measured ${new Date().toISOString().slice(0, 10)} on ${cpus().length} × ${cpus()[0].model.trim()}, Node ${process.versions.node}, in ${rounds} interleaved rounds.
 Times are the processor's, one thread a side; a start, and what waits for a disk, is by the clock on the wall. A ratio is the median of the rounds' own.`;

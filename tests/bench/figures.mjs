@@ -2,10 +2,10 @@
 
 /** A quick look: one round, small sizes. It shows that everything runs; its figures count for little. */
 export const quick = Boolean(process.env.QUICK);
-export const rounds = quick ? 1 : 5;
+export const rounds = quick ? 1 : 4;
 
-const span = quick ? 5 : 250; // milliseconds of runs in a sample, at least: the browser tells all of a page's threads to ten
-const warming = quick ? 0 : 1500; // milliseconds of runs before any counts: a browser makes its best code only of what runs often
+const span = quick ? 5 : 200; // milliseconds of runs in a sample, at least: the browser tells all of a page's threads to ten
+const warming = quick ? 0 : 1000; // milliseconds of runs before any counts: a browser makes its best code only of what runs often
 
 export const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 

@@ -7,7 +7,7 @@ import { browse, dist, folder, open, root, serve } from "../browser/harness.mjs"
 import { median, quick, ratioRow, short } from "./figures.mjs";
 import { bench, buildGo } from "./sides.mjs";
 
-const rounds = quick ? 1 : 8;
+const rounds = quick ? 1 : 6;
 const kilobytes = (bytes) => `${short(bytes / 1000)} kB`;
 
 /** The built page with the empty program beside it, and a page that starts nothing of its own. */
