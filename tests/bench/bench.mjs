@@ -15,20 +15,31 @@ process.setMaxListeners(0); // each browser's folder is removed when all ends
 const sides = { routines: await startRoutines(), rules: await startRules(), engine: await startInWorker() };
 const heading = `Measured ${new Date().toISOString().slice(0, 10)} on ${cpus().length} × ${cpus()[0].model.trim()}, Node ${process.versions.node}, in ${rounds} interleaved rounds.
 Times are the processor's, one thread a side; a start, and what waits for a disk, is by the clock on the wall. A ratio is the median of the rounds' own.`;
-const ratios = [];
-for (const part of [planTimes, againstScipy, pourTimes, rulesTimes, startTimes]) {
-	const rows = await part(sides);
-	for (const row of rows) console.log(row.join(" · "));
-	ratios.push(...rows);
+// Parts named on the command line are measured alone.
+const wanted = (part) => process.argv.length < 3 || process.argv.includes(part.name);
+
+async function measured() {
+	const ratios = [];
+	for (const part of [planTimes, againstScipy, pourTimes, rulesTimes, startTimes].filter(wanted)) {
+		const rows = await part(sides);
+		for (const row of rows) console.log(row.join(" · "));
+		ratios.push(...rows);
+	}
+	const tables = [table(["measured", "here", "reference", "ratio", "wanted", ""], ratios)];
+	for (const part of [growthByReadings, growthByRooms, growthByRules, growthByJobs].filter(wanted)) {
+		tables.push(await part(sides));
+		console.log(`\n${tables.at(-1)}`);
+	}
+	return tables;
 }
-const parts = [heading, table(["measured", "here", "reference", "ratio", "wanted", ""], ratios)];
-for (const part of [growthByReadings, growthByRooms, growthByRules, growthByJobs]) {
-	parts.push(await part(sides));
-	console.log(`\n${parts.at(-1)}`);
+
+try {
+	const parts = [heading, ...(await measured())];
+	if (quick) parts.unshift("A quick look: one round each, nothing warm. These figures count for nothing.");
+	console.log(`\n${parts.join("\n\n")}`);
+	mkdirSync(join(root, "tests/artefacts"), { recursive: true });
+	writeFileSync(join(root, "tests/artefacts/bench.md"), `${parts.join("\n\n")}\n`);
+} finally {
+	await Promise.allSettled(Object.values(sides).map((side) => side.end()));
 }
-if (quick) parts.unshift("A quick look: one round each, nothing warm. These figures count for nothing.");
-console.log(`\n${parts.join("\n\n")}`);
-mkdirSync(join(root, "tests/artefacts"), { recursive: true });
-writeFileSync(join(root, "tests/artefacts/bench.md"), `${parts.join("\n\n")}\n`);
-await Promise.all(Object.values(sides).map((side) => side.end()));
 process.exit(0);

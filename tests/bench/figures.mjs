@@ -9,14 +9,20 @@ const warming = quick ? 0 : 1000; // milliseconds of runs before any counts: a b
 
 export const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
-/** Warms a side up and tells how many runs fill a sample. */
+/** Warms a side up, until it gets no faster any more, and tells how many runs fill a sample. */
 async function runsFor(side) {
-	let spent = 0;
-	for (let times = 1; ; ) {
+	let [times, spent, least, still] = [1, 0, Number.POSITIVE_INFINITY, 0];
+	for (;;) {
 		const { ms } = await side(times);
 		spent += ms;
-		if (ms < span) times *= 2;
-		else if (spent >= warming) return Math.ceil((times * span) / ms);
+		if (ms < span) {
+			times *= 2;
+			continue;
+		}
+		const one = ms / times;
+		still = one < 0.95 * least ? 0 : still + 1;
+		least = Math.min(least, one);
+		if ((spent >= warming && still >= 3) || spent >= 10 * warming) return Math.ceil(span / one);
 	}
 }
 
