@@ -46,7 +46,6 @@ export const bench: Table = {
 	"you: {typed}": "usted: {typed}",
 	"sheet: {typed}": "ficha: {typed}",
 	"worked out": "calculado",
-	"Where to test for moisture": "Dónde medir la humedad",
 	"done as the method asks": "hecho como pide el método",
 	"{needed} tests": "{needed} ensayos",
 	"{method}: {needed} tests on this deck.": "{method}: {needed} ensayos en esta base.",
