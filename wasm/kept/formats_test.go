@@ -84,7 +84,7 @@ func TestTheStoreOfEveryFormatOpens(t *testing.T) {
 			require.Equal(t, entry.Name, opened.Job.Name, folder)
 			require.Equal(t, entry.Kept, opened.Kept, folder)
 		}
-		require.ElementsMatch(t, []string{"full", "demo", "gone", "bays"}, ids, folder)
+		require.ElementsMatch(t, []string{"full", "demo", "gone", "bays", "tests"}, ids, folder)
 		opened, err := k.OpenJob(t.Context(), "full")
 		require.NoError(t, err)
 		require.Equal(t, "3' 0\"", opened.Job.Rooms[0].KeepOuts[1].Shape.Width, "as it was typed")

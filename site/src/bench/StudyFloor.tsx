@@ -54,7 +54,7 @@ export function Flatness({ studied }: { studied: RoomStudy }) {
 			<h3>{t("What pouring does not cure")}</h3>
 			<ul class="bulleted small">
 				{flatness.cures.map((says) => (
-					<li key={says}>{says}</li>
+					<li key={says}>{said(says)}</li>
 				))}
 			</ul>
 		</Section>

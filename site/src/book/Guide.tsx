@@ -41,10 +41,10 @@ export function Guide() {
 									<td>
 										{word.kind === "choice"
 											? word.choices.map((choice) => `"${choice}"`).join(", ")
-											: word.dimension || (word.kind === "truth" ? t("yes or no") : t("text"))}
+											: said(word.dimension) || (word.kind === "truth" ? t("yes or no") : t("text"))}
 									</td>
 									<td>
-										{word.meaning} <span class="soft">{t("One for each {scope}.", { scope: said(word.scope) })}</span>
+										{said(word.meaning)} <span class="soft">{t("One for each {scope}.", { scope: said(word.scope) })}</span>
 									</td>
 									<td>{said(word.example)}</td>
 								</tr>

@@ -9,7 +9,7 @@ export function Batches({ pour }: { pour: RoomPour }) {
 	const filled = batches.some((batch) => batch.aggregate);
 	const mark = said(batches[0]?.mark.text);
 	return (
-		<div class="batches">
+		<div class="batches" tabIndex={0}>
 			<table class="sheet-table">
 				<caption>{t("Batches in order. Times count from the first water; one mark is {mark}.", { mark })}</caption>
 				<thead>
