@@ -44,7 +44,8 @@ export function Guide() {
 											: said(word.dimension) || (word.kind === "truth" ? t("yes or no") : t("text"))}
 									</td>
 									<td>
-										{said(word.meaning)} <span class="soft">{t("One for each {scope}.", { scope: said(word.scope) })}</span>
+										{said(word.meaning)}{" "}
+										<span class="soft">{t("One for each {scope}.", { scope: said(word.scope) })}</span>
 									</td>
 									<td>{said(word.example)}</td>
 								</tr>
