@@ -135,10 +135,10 @@ export function ChangedRules({ names }: { names: string[] }) {
 function Why({ finding }: { finding: Finding }) {
 	const [explained, setExplained] = useState<Explanation | null>(null);
 	const explain = async (open: boolean) => {
-		if (open && job.value)
-			setExplained(
-				await call("explain", { job: job.value, book: bookText.value, rule: finding.rule, subject: finding.subject }),
-			);
+		if (!open || !job.value) return;
+		const wanted = { job: job.value, book: bookText.value, rule: finding.rule, subject: finding.subject };
+		// A finding that an edit made away with meanwhile has nothing to explain: its card goes with the next plan.
+		setExplained(await call("explain", wanted).catch(() => null));
 	};
 	return (
 		<details class="why" onToggle={(event) => explain(event.currentTarget.open)}>
