@@ -88,7 +88,7 @@ export const states = {
 	"the pour": view("pour", "", ".patch"),
 	"pour day": view("day", "", ".day-main"),
 	"the list to buy": view("buy", "", "main h1, main h2, main table"),
-	"what is kept": view("kept", "", ".kept-states"),
+	"what is kept": view("kept", "", "#kept-earlier"),
 	rulebook: place("#/rules", ".rules a"),
 	"the counter": place("#/counter", "[data-field='rooms/0/outline/area']"),
 	"a quote": async (page) => {
