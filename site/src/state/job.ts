@@ -121,6 +121,7 @@ effect(() => {
 });
 
 async function replan(next: Job): Promise<void> {
+	if (!bookLoaded.peek()) return; // nobody sees a plan by other rules than their own; it is made when the rulebook is here
 	planning.value = true;
 	try {
 		const worked = await callLatest("plan", { job: next, book: bookText.peek() });
