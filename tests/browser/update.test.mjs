@@ -31,6 +31,12 @@ const states = (page) =>
 		return { waiting: !!waiting, installing: !!installing, active: active?.state, caches: await caches.keys() };
 	});
 
+/** Waits until the page has all it fetches: a service worker gives way to the next only when it has answered every request. */
+async function loaded(page) {
+	await page.waitForSelector('[data-engine="ready"]', { timeout: 60_000 });
+	await page.waitForLoadState("networkidle");
+}
+
 /** Waits until the service worker has settled into a state. */
 async function settled(page, wanted) {
 	for (let i = 0; i < 600; i++) {
@@ -46,21 +52,25 @@ test("a new build waits, takes over when asked to, and a broken one never does",
 	const browser = await browse();
 	t.after(() => browser.end());
 	const { page } = await open(browser.context, server.address);
+	await loaded(page);
 	await settled(page, (s) => s.active === "activated" && s.caches.includes("lowspot-first"));
 
 	deploy("broken", { broken: true });
 	await look(page);
 	await settled(page, (s) => !s.installing && !s.waiting && s.caches.length === 1);
 	await page.reload();
+	await loaded(page);
 	assert.equal(await page.evaluate(() => document.querySelector("title").text), "first");
 
 	deploy("second");
 	await look(page);
 	await settled(page, (s) => s.waiting);
 	await page.reload();
+	await loaded(page);
 	assert.equal(await page.evaluate(() => document.querySelector("title").text), "first", "it waits");
 	await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting.postMessage("take over"));
 	await settled(page, (s) => !s.waiting && s.caches.length === 1 && s.caches[0] === "lowspot-second");
 	await page.reload();
+	await loaded(page);
 	assert.equal(await page.evaluate(() => document.querySelector("title").text), "second");
 });
