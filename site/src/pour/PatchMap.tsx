@@ -19,10 +19,11 @@ type PatchMapProps = {
 
 export function PatchMap(props: PatchMapProps) {
 	const { room, batches, stateOf } = props;
+	const patterns = useId();
 	const outline = props.outline ?? room.outline;
+	if (room.outline.outer.length < 3) return null; // a room that can't be drawn: the plan says why
 	const box = frame(room.outline.outer);
 	const text = Math.max(box.width, box.height) / 26;
-	const patterns = useId();
 	return (
 		<svg
 			class="patch-map"
