@@ -90,18 +90,27 @@ func runsFor(job *Job) int {
 	return runs
 }
 
+// with is the job with some fields changed; false where one can't be set.
+func (c *clearing) with(sets []FieldSet) (*Job, bool) {
+	changed := c.job
+	for _, s := range sets {
+		var ok bool
+		if changed, ok = changed.with(s); !ok {
+			return nil, false
+		}
+	}
+	return changed, true
+}
+
 // try works the job out with some fields changed; nil when the runs are used up or a field can't be read so.
 func (c *clearing) try(sets []FieldSet) *work {
 	if c.runs <= 0 {
 		return nil
 	}
 	c.runs--
-	changed := c.job
-	for _, s := range sets {
-		var ok bool
-		if changed, ok = changed.with(s); !ok {
-			return nil
-		}
+	changed, ok := c.with(sets)
+	if !ok {
+		return nil
 	}
 	after := workFrom(c.before, changed)
 	for _, p := range after.problems {

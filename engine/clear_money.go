@@ -14,9 +14,9 @@ func (c *clearing) price(remedies []Remedy, shop *Shop) {
 		return
 	}
 	for i := range remedies {
-		changed := c.job
-		for _, s := range remedies[i].Sets {
-			changed, _ = changed.with(s)
+		changed, ok := c.with(remedies[i].Sets)
+		if !ok {
+			continue
 		}
 		if after, priced := c.bill(changed, shop); priced {
 			remedies[i].Effect.Money = toldMoney(shop, before, after)
@@ -26,7 +26,7 @@ func (c *clearing) price(remedies []Remedy, shop *Shop) {
 
 // bill is what a job comes to. False where nothing of it has a price.
 func (c *clearing) bill(job *Job, shop *Shop) (takeoff.Money, bool) {
-	list := MakeTakeOff(job, c.book, shop)
+	list := takeOffOf(workFrom(c.before, job), shop)
 	if list.Bill == nil || list.Bill.Amount == 0 {
 		return 0, false
 	}

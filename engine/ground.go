@@ -123,12 +123,12 @@ func (c *cut) draw() {
 }
 
 func (c *cut) drawLifts() {
-	ways := c.liftWays(c.room)
-	lifts := ways[len(ways)-1].lifts // none where there can be none: the lifts' own table says why
+	way, _ := c.pouredLifts(c.room)
+	lifts := way.lifts // none where there can be none: the lifts' own table says why
 	for k := len(lifts) - 1; k >= 0; k-- {
 		lift := SectionLift{Number: k + 1, Shapes: [][]floor.Point{}}
 		for _, stretch := range c.stretches {
-			for _, part := range lifts[k].Layer(stretch, c.room.plane, c.out.From, c.out.To) {
+			for _, part := range lifts[k].Layer(stretch, c.room.plane, c.line) {
 				lift.Shapes = append(lift.Shapes, c.shape(part, lifts[k].Below))
 			}
 		}

@@ -71,7 +71,7 @@ func labelsOn(lines [][]floor.Point) []floor.Point {
 	places := []floor.Point{}
 	for _, share := range labelPlaces {
 		p := longest[int(share*float64(len(longest)))]
-		places = append(places, floor.Point{X: float64(tenths(p.X)) / 1e4, Y: float64(tenths(p.Y)) / 1e4})
+		places = append(places, toTenths(p))
 	}
 	return places
 }

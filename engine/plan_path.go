@@ -60,3 +60,8 @@ func (d *drawing) number(n int64) {
 }
 
 func tenths(metres float64) int64 { return int64(math.Round(metres * 1e4)) }
+
+// toTenths rounds a spot that is only looked at to the tenth of a millimetre.
+func toTenths(p floor.Point) floor.Point {
+	return floor.Point{X: float64(tenths(p.X)) / 1e4, Y: float64(tenths(p.Y)) / 1e4}
+}

@@ -215,8 +215,7 @@ func (w *work) drawReadings(r *roomWork) {
 	worksOut(r.facts, "survey.range", number(highest-lowest))
 	r.plan.Readings = make([]ReadingPlan, len(r.points))
 	for i, p := range r.points {
-		at := floor.Point{X: float64(tenths(p.X)) / 1e4, Y: float64(tenths(p.Y)) / 1e4}
-		r.plan.Readings[i] = ReadingPlan{Row: r.rows[i], At: at, Depth: w.length(r.plane.At(p) - r.heights[i]).Text}
+		r.plan.Readings[i] = ReadingPlan{Row: r.rows[i], At: toTenths(p), Depth: w.length(r.plane.At(p) - r.heights[i]).Text}
 	}
 }
 

@@ -1,12 +1,11 @@
 // The lifts of a pour in a section.
 package floor
 
-// Layer is the parts of a stretch that a lift covers, under the finish plane and along the line from one spot to another.
-func (l *Lift) Layer(p Profile, plane Plane, from, to Point) []Profile {
+// Layer is the parts of a stretch that a lift covers, under the finish plane and along the line that was cut.
+func (l *Lift) Layer(p Profile, plane Plane, line Line) []Profile {
 	if l.Whole {
 		return []Profile{p}
 	}
-	line := LineOf(from, to)
 	depth := func(i int) float64 { return plane.At(line.At(p.Along[i])) - p.Deck[i] }
 	var parts []Profile
 	var part Profile

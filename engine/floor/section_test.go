@@ -74,11 +74,11 @@ func TestALowerLiftShowsOnlyWhereItIs(t *testing.T) {
 	require.NoError(t, err)
 	from, to := Point{0, 1}, Point{4, 1}
 	stretch := Section(cells, from, to)[0]
-	lower := lifts[0].Layer(stretch, plane, from, to)
+	lower := lifts[0].Layer(stretch, plane, LineOf(from, to))
 	require.Len(t, lower, 1)
 	assert.InDelta(t, 2.7, lower[0].Along[0], 1e-9)
 	assert.InDelta(t, 4, lower[0].end(), 1e-9)
-	assert.Equal(t, []Profile{stretch}, lifts[1].Layer(stretch, plane, from, to))
+	assert.Equal(t, []Profile{stretch}, lifts[1].Layer(stretch, plane, LineOf(from, to)))
 	across := Section(cells, Point{1, 0}, Point{1, 3})[0]
-	assert.Empty(t, lifts[0].Layer(across, plane, Point{1, 0}, Point{1, 3}), "no lower lift where it is shallow")
+	assert.Empty(t, lifts[0].Layer(across, plane, LineOf(Point{1, 0}, Point{1, 3})), "no lower lift where it is shallow")
 }
