@@ -11,7 +11,7 @@ import { middle, useHands } from "./hands";
 import { Key, LayerButtons } from "./Key";
 import { SectionPanel } from "./SectionPanel";
 import { Sketch, Wrong } from "./sketch";
-import { type Board, fit, toBoard, toPlan, type View, zoom } from "./view";
+import { type Board, fit, middleOf, toBoard, toPlan, type View, zoom } from "./view";
 
 type MapProps = {
 	room: RoomPlan;
@@ -62,7 +62,7 @@ export function FloorMap(props: MapProps) {
 		setTask(next === task ? "look" : next);
 		setSketch([]);
 		setUnder(null);
-		setCursor(next === task || next !== "spot" ? null : middleSpot(extent));
+		setCursor(next === task || next !== "spot" ? null : middleOf(extent));
 		if (next === task || next !== "section") setLine(null);
 	};
 	const hands = useHands({
@@ -267,11 +267,6 @@ const emptyBoard: Point[] = [
 	{ x: 0, y: 0 },
 	{ x: 6, y: 5 },
 ];
-
-function middleSpot(spots: Point[]): Point {
-	const half = (of: (p: Point) => number) => (Math.min(...spots.map(of)) + Math.max(...spots.map(of))) / 2;
-	return { x: half((p) => p.x), y: half((p) => p.y) };
-}
 
 /** Corners fall on a grid of 5 cm: nobody taps finer, and what is wanted finer is typed. */
 function snapped(p: Point): Point {

@@ -5,8 +5,8 @@ import { said, t } from "../words/words";
 import { bandClass } from "./drawing";
 import { around, place } from "./labels";
 import { doorWord, extremeWords } from "./marking";
-import { triangle, turnsLeft } from "./marks";
-import { type Board, fit, path, toBoard, toPlan, type View } from "./view";
+import { Extremes, turnsLeft, Words } from "./marks";
+import { type Board, bounds, fit, path, toBoard, toPlan, type View } from "./view";
 
 type PictureProps = {
 	room: RoomPlan;
@@ -63,11 +63,8 @@ export function FloorPicture(props: PictureProps) {
 
 /** A board of the room's own proportions, so that little paper is wasted. */
 function boardOf(room: RoomPlan, width: number): Board {
-	const xs = room.outline.outer.map((p) => p.x);
-	const ys = room.outline.outer.map((p) => p.y);
-	const across = Math.max(...xs) - Math.min(...xs);
-	const deep = Math.max(...ys) - Math.min(...ys);
-	const height = 96 + ((width - 96) * deep) / Math.max(across, 0.1);
+	const { low, high } = bounds(room.outline.outer);
+	const height = 96 + ((width - 96) * (high.y - low.y)) / Math.max(high.x - low.x, 0.1);
 	return { width, height: Math.min(Math.max(height, width * 0.4), width * 1.1) };
 }
 
@@ -89,19 +86,17 @@ function tapped(event: PointerEvent, props: PictureProps, view: View, board: Boa
 }
 
 function squares(room: RoomPlan, side: number): Point[][] {
-	const xs = room.outline.outer.map((p) => p.x);
-	const ys = room.outline.outer.map((p) => p.y);
-	const [left, right, below, above] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+	const { low, high } = bounds(room.outline.outer);
 	const lines: Point[][] = [];
-	for (let x = left + side; x < right; x += side)
+	for (let x = low.x + side; x < high.x; x += side)
 		lines.push([
-			{ x, y: below },
-			{ x, y: above },
+			{ x, y: low.y },
+			{ x, y: high.y },
 		]);
-	for (let y = below + side; y < above; y += side)
+	for (let y = low.y + side; y < high.y; y += side)
 		lines.push([
-			{ x: left, y },
-			{ x: right, y },
+			{ x: low.x, y },
+			{ x: high.x, y },
 		]);
 	return lines;
 }
@@ -158,23 +153,8 @@ function Things({ room, at, board, sheet }: Placed & { board: Board; sheet?: Fie
 			{room.penetrations.map((one) => (
 				<circle key={one.id} class="penetration" cx={at(one.at).x} cy={at(one.at).y} r={6} />
 			))}
-			{depths && (
-				<>
-					<path class="mark-high" d={triangle(at(depths.leastAt), -1)} />
-					<path class="mark-low" d={triangle(at(depths.greatestAt), 1)} />
-				</>
-			)}
-			{words.map((word) => (
-				<text
-					key={word.key}
-					class={`map-text${word.small ? " map-text-small" : ""}`}
-					x={word.at.x}
-					y={word.at.y + 4}
-					text-anchor={word.at.anchor}
-				>
-					{word.text}
-				</text>
-			))}
+			{depths && <Extremes depths={depths} at={at} />}
+			<Words words={words} />
 		</g>
 	);
 }

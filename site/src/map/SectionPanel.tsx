@@ -5,6 +5,7 @@ import type { Point, RoomPlan, SectionPlace, SectionPlan } from "../engine/contr
 import { job } from "../state/job";
 import { said, t } from "../words/words";
 import { type Line, spotSays, useSection, useSpot } from "./ground";
+import { bounds, middleOf } from "./view";
 
 type SectionProps = {
 	room: RoomPlan;
@@ -48,13 +49,11 @@ export function SectionPanel(props: SectionProps) {
 
 /** The lines through the middle of the room, wall to wall. */
 function middleLines(room: RoomPlan): { along: Line; over: Line } {
-	const xs = room.outline.outer.map((p) => p.x);
-	const ys = room.outline.outer.map((p) => p.y);
-	const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-	const [x, y] = [(left + right) / 2, (low + high) / 2];
+	const { low, high } = bounds(room.outline.outer);
+	const { x, y } = middleOf(room.outline.outer);
 	return {
-		along: { from: { x: left, y }, to: { x: right, y } },
-		over: { from: { x, y: high }, to: { x, y: low } },
+		along: { from: { x: low.x, y }, to: { x: high.x, y } },
+		over: { from: { x, y: high.y }, to: { x, y: low.y } },
 	};
 }
 

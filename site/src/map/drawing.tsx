@@ -7,7 +7,7 @@ import { said, t } from "../words/words";
 import { place } from "./labels";
 import { GroundLayers, LayerMarks } from "./layers";
 import { drawnBoxes, wantedWords } from "./marking";
-import { Marks, WallWords } from "./marks";
+import { Marks, WallWords, Words } from "./marks";
 import { type Board, path, toBoard, type View } from "./view";
 
 export type Batches = { list: BatchPlan[]; stateOf: (batch: number) => PatchState };
@@ -40,17 +40,7 @@ export function Drawing(props: DrawingProps) {
 			<WallWords room={room} at={at} scale={view.scale} />
 			<Marks {...props} at={at} />
 			<LayerMarks room={room} study={study} at={at} />
-			{words.map((word) => (
-				<text
-					key={word.key}
-					class={`map-text${word.small ? " map-text-small" : ""}${word.tone ? ` ${word.tone}` : ""}`}
-					x={word.at.x}
-					y={word.at.y + 4}
-					text-anchor={word.at.anchor}
-				>
-					{word.text}
-				</text>
-			))}
+			<Words words={words} />
 		</svg>
 	);
 }

@@ -6,7 +6,8 @@ import { plan } from "../state/job";
 import { cutShown, type LayerName, layers } from "../state/study";
 import { said, t } from "../words/words";
 import { around, type Box, beside, type Wanted } from "./labels";
-import { path } from "./view";
+import { triangle } from "./marks";
+import { middleOf, path } from "./view";
 
 type At = (p: Point) => Point;
 
@@ -79,17 +80,11 @@ function Fall({ room, at }: { room: RoomPlan; at: At }) {
 	const plane = room.plane;
 	const steep = Math.hypot(plane?.a ?? 0, plane?.b ?? 0);
 	if (!plane || steep < 1e-6) return null;
-	const spot = at(middleOf(room));
+	const spot = at(middleOf(room.outline.outer));
 	const angle = (Math.atan2(plane.b, -plane.a) * 180) / Math.PI;
 	return (
 		<path class="fall" d="M-34 0H30M20 -9L34 0L20 9" transform={`translate(${spot.x} ${spot.y}) rotate(${angle})`} />
 	);
-}
-
-function middleOf(room: RoomPlan): Point {
-	const xs = room.outline.outer.map((p) => p.x);
-	const ys = room.outline.outer.map((p) => p.y);
-	return { x: (Math.min(...xs) + Math.max(...xs)) / 2, y: (Math.min(...ys) + Math.max(...ys)) / 2 };
 }
 
 function gapsOf(study: RoomStudy) {
@@ -130,13 +125,13 @@ const makers: Partial<Record<LayerName, (study: RoomStudy) => Mark[]>> = {
 			key: `test ${i}`,
 			at: spot,
 			text: t("test here"),
-			draw: (at: Point) => <path class="test-spot" d={triangle(at)} />,
+			draw: (at: Point) => <path class="test-spot" d={triangle(at, 1, 8)} />,
 		})),
 		...testsMade(study.id).map((test) => ({
 			key: `made ${test.deck} ${test.number}`,
 			at: test.at,
 			text: t("test {number}", { number: test.number }),
-			draw: (at: Point) => <path class={`test-made${test.counts ? "" : " test-open"}`} d={triangle(at)} />,
+			draw: (at: Point) => <path class={`test-made${test.counts ? "" : " test-open"}`} d={triangle(at, 1, 8)} />,
 		})),
 	],
 	next: (study) =>
@@ -151,10 +146,6 @@ const makers: Partial<Record<LayerName, (study: RoomStudy) => Mark[]>> = {
 				]
 			: [],
 };
-
-function triangle({ x, y }: Point): string {
-	return `M${x} ${y + 8}L${x - 8} ${y - 6}H${x + 8}Z`;
-}
 
 /** Where tests are still to be made: the spots that the plan names, but for those where one was. */
 function testSpots(room: string): Point[] {
@@ -188,7 +179,7 @@ export function layerWords(room: RoomPlan, study: RoomStudy | undefined, at: At)
 		places: beside(at(mark.at), 12),
 	}));
 	if (layers.value.has("plane") && room.plane) {
-		const spot = at(middleOf(room));
+		const spot = at(middleOf(room.outline.outer));
 		const falls = Math.hypot(room.plane.a, room.plane.b) > 1e-6;
 		words.push({
 			key: "plane",

@@ -1,8 +1,9 @@
 // What keeps its size on the screen: walls' lengths, dots and marks.
-import type { Point, RoomPlan } from "../engine/contract";
+import type { Depths, Point, RoomPlan } from "../engine/contract";
 import { layers } from "../state/study";
 import { said, t } from "../words/words";
 import { type DrawingProps, depthShown } from "./drawing";
+import type { Placed } from "./labels";
 
 type Placing = { at: (p: Point) => Point };
 
@@ -20,12 +21,7 @@ export function Marks(props: DrawingProps & Placing) {
 			{layers.value.has("readings") && room.readings.length <= mostDots && (
 				<Readings room={room} picked={picked} at={at} />
 			)}
-			{depths && depthShown(props) && (
-				<>
-					<path class="mark-high" d={triangle(at(depths.leastAt), -1)} />
-					<path class="mark-low" d={triangle(at(depths.greatestAt), 1)} />
-				</>
-			)}
+			{depths && depthShown(props) && <Extremes depths={depths} at={at} />}
 			{problemAt && <circle class="mark-problem" cx={at(problemAt).x} cy={at(problemAt).y} r={14} />}
 			{line && <SectionLine from={at(line.from)} to={at(line.to)} />}
 			{cursor && <Crosshair at={at(cursor)} />}
@@ -51,9 +47,39 @@ function Readings({ room, picked, at }: { room: RoomPlan; picked: number | null 
 	);
 }
 
+/** The thinnest spot of the pour, and the deepest. */
+export function Extremes({ depths, at }: { depths: Depths } & Placing) {
+	return (
+		<>
+			<path class="mark-high" d={triangle(at(depths.leastAt), -1)} />
+			<path class="mark-low" d={triangle(at(depths.greatestAt), 1)} />
+		</>
+	);
+}
+
 /** A triangle that points up (−1) or down (1). */
-export function triangle({ x, y }: Point, way: number): string {
-	return `M${x - 9} ${y - 7 * way}L${x} ${y + 9 * way}L${x + 9} ${y - 7 * way}Z`;
+export function triangle({ x, y }: Point, way: number, size = 9): string {
+	const base = y - (size - 2) * way;
+	return `M${x - size} ${base}L${x} ${y + size * way}L${x + size} ${base}Z`;
+}
+
+/** Words in the places that were found for them. */
+export function Words({ words }: { words: Placed[] }) {
+	return (
+		<>
+			{words.map((word) => (
+				<text
+					key={word.key}
+					class={`map-text${word.small ? " map-text-small" : ""}${word.tone ? ` ${word.tone}` : ""}`}
+					x={word.at.x}
+					y={word.at.y + 4}
+					text-anchor={word.at.anchor}
+				>
+					{word.text}
+				</text>
+			))}
+		</>
+	);
 }
 
 function SectionLine({ from, to }: { from: Point; to: Point }) {
@@ -69,16 +95,11 @@ function SectionLine({ from, to }: { from: Point; to: Point }) {
 }
 
 function Crosshair({ at: { x, y } }: { at: Point }) {
+	const arms = `M${x - 18} ${y}H${x - 4}M${x + 4} ${y}H${x + 18}M${x} ${y - 18}V${y - 4}M${x} ${y + 4}V${y + 18}`;
 	return (
 		<g class="crosshair">
-			<path
-				class="crosshair-under"
-				d={`M${x - 18} ${y}H${x - 4}M${x + 4} ${y}H${x + 18}M${x} ${y - 18}V${y - 4}M${x} ${y + 4}V${y + 18}`}
-			/>
-			<path
-				class="crosshair-line"
-				d={`M${x - 18} ${y}H${x - 4}M${x + 4} ${y}H${x + 18}M${x} ${y - 18}V${y - 4}M${x} ${y + 4}V${y + 18}`}
-			/>
+			<path class="crosshair-under" d={arms} />
+			<path class="crosshair-line" d={arms} />
 		</g>
 	);
 }

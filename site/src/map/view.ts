@@ -8,18 +8,28 @@ export type Board = { width: number; height: number };
 const least = 2;
 const most = 4000;
 
-/** Fits some spots onto the board with room for labels. */
-export function fit(spots: Point[], board: Board): View {
+/** The lowest and the highest x and y of some spots. */
+export function bounds(spots: Point[]): { low: Point; high: Point } {
 	const xs = spots.map((p) => p.x);
 	const ys = spots.map((p) => p.y);
-	const low = { x: Math.min(...xs), y: Math.min(...ys) };
-	const high = { x: Math.max(...xs), y: Math.max(...ys) };
+	return { low: { x: Math.min(...xs), y: Math.min(...ys) }, high: { x: Math.max(...xs), y: Math.max(...ys) } };
+}
+
+/** The middle of some spots' bounds. */
+export function middleOf(spots: Point[]): Point {
+	const { low, high } = bounds(spots);
+	return { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 };
+}
+
+/** Fits some spots onto the board with room for labels. */
+export function fit(spots: Point[], board: Board): View {
+	const { low, high } = bounds(spots);
 	const margin = Math.min(48, board.width / 8, board.height / 8);
 	const scale = Math.min(
 		(board.width - 2 * margin) / Math.max(high.x - low.x, 0.1),
 		(board.height - 2 * margin) / Math.max(high.y - low.y, 0.1),
 	);
-	return { scale: bound(scale), x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 };
+	return { scale: bound(scale), ...middleOf(spots) };
 }
 
 function bound(scale: number): number {

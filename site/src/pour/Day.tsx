@@ -104,10 +104,7 @@ function RoomDay({ shown, wetEdge, next: follows, onNext }: RoomDayProps) {
 				<div class="day-map">
 					<PatchMap
 						room={shown.room}
-						outline={shown.pour.outline}
-						dams={shown.pour.dams}
-						batches={shown.pour.batches}
-						exits={shown.pour.exits}
+						pour={shown.pour}
 						stateOf={(batch) => stateOf(rest, batch, seconds)}
 						label={t("Patches of the floor: what is down and where the next batch goes")}
 					/>

@@ -1,7 +1,7 @@
 // The patches of a pour in plan: numbered in order, coloured from first to last, and marked by what has happened to each.
 import { useId } from "preact/hooks";
-import type { BatchPlan, Dam, Outline, Point, RoomPlan } from "../engine/contract";
-import { path } from "../map/view";
+import type { BatchPlan, Point, RoomPlan, RoomPour } from "../engine/contract";
+import { bounds, path } from "../map/view";
 import { said, t } from "../words/words";
 
 /** What has happened to a patch: nothing yet, its batch is being made, it is being poured, it is down, or it was left out. */
@@ -9,18 +9,15 @@ export type PatchState = "to-come" | "making" | "pouring" | "down" | "left-out";
 
 type PatchMapProps = {
 	room: RoomPlan;
-	outline?: Outline;
-	batches: BatchPlan[];
-	exits: Point[];
+	pour: RoomPour;
 	stateOf: (batch: number) => PatchState;
-	dams?: Dam[];
 	label: string;
 };
 
 export function PatchMap(props: PatchMapProps) {
-	const { room, batches, stateOf } = props;
+	const { room, stateOf } = props;
+	const { outline, batches, exits, dams } = props.pour;
 	const patterns = useId();
-	const outline = props.outline ?? room.outline;
 	if (room.outline.outer.length < 3) return null; // a room that can't be drawn: the plan says why
 	const box = frame(room.outline.outer);
 	const text = Math.max(box.width, box.height) / 26;
@@ -42,10 +39,10 @@ export function PatchMap(props: PatchMapProps) {
 			{room.doors.map((door) => (
 				<path key={door.id} class="door-line" d={path([[door.from, door.to]], false)} />
 			))}
-			{props.dams?.map((dam) => (
+			{dams.map((dam) => (
 				<path key={`${dam.from.x},${dam.from.y},${dam.to.x}`} class="patch-dam" d={path([[dam.from, dam.to]], false)} />
 			))}
-			{props.exits.map((exit) => (
+			{exits.map((exit) => (
 				<text
 					key={`${exit.x},${exit.y}`}
 					class="patch-text"
@@ -72,11 +69,15 @@ export function PatchMap(props: PatchMapProps) {
 }
 
 function frame(outer: Point[]): { x: number; y: number; width: number; height: number } {
-	const xs = outer.map((p) => p.x * 1000);
-	const ys = outer.map((p) => -p.y * 1000);
-	const margin = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)) * 0.09;
-	const [x, y] = [Math.min(...xs) - margin, Math.min(...ys) - margin];
-	return { x, y, width: Math.max(...xs) + margin - x, height: Math.max(...ys) + margin - y };
+	const { low, high } = bounds(outer);
+	const [across, deep] = [(high.x - low.x) * 1000, (high.y - low.y) * 1000];
+	const margin = Math.max(across, deep) * 0.09;
+	return {
+		x: low.x * 1000 - margin,
+		y: -high.y * 1000 - margin,
+		width: across + 2 * margin,
+		height: deep + 2 * margin,
+	};
 }
 
 /** The hatch and the dots that tell what is happening to a patch, in millimetres of floor. */

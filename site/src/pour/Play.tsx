@@ -21,10 +21,7 @@ export function Play(props: PlayProps) {
 		<div class="play">
 			<PatchMap
 				room={props.room}
-				outline={props.pour.outline}
-				batches={props.pour.batches}
-				exits={props.pour.exits}
-				dams={props.pour.dams}
+				pour={props.pour}
 				stateOf={(batch) => stateAt(plan, batch, at)}
 				label={t("Patches of the floor in the order in which they are poured, {n} of them", {
 					n: props.pour.batches.length,

@@ -1,9 +1,10 @@
 // The study of the open job: what is too slow to be worked out on every keystroke. It is asked for when the edits pause, and comes after the plan.
 import { effect, signal } from "@preact/signals";
-import { call, callLatest } from "../engine/client";
+import { callLatest } from "../engine/client";
 import type { Job, PlaneChoice, PlaneCosts, RoomStudy, Study } from "../engine/contract";
 import { bookText } from "./book";
 import { job } from "./job";
+import { needShop, shop } from "./takeoff";
 
 export const study = signal<Study | null>(null);
 /** A newer study is coming: what is shown belongs to the job of a moment ago. */
@@ -45,8 +46,9 @@ export const planeCosts = signal<PlaneCosts | null>(null);
 
 async function priceOut(next: Job): Promise<void> {
 	try {
-		const { shop } = await call("shop.open", {});
-		const costs = await callLatest("takeoff.planes", { job: next, shop, book: bookText.peek() });
+		await needShop();
+		if (!shop.value) return;
+		const costs = await callLatest("takeoff.planes", { job: next, shop: shop.value, book: bookText.peek() });
 		if (job.value === next && costs) planeCosts.value = costs;
 	} catch (error) {
 		if (job.value === next) studyTrouble.value = (error as Error).message;
