@@ -1,18 +1,10 @@
 // The trade desk: from an empty page to a printed quote by keys alone, prices from a spreadsheet's file, the list on paper, the job in a link.
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse({ locale: "en-GB" });
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand({ locale: "en-GB" });
 
 // As a spreadsheet program in a country of decimal commas saves it: semicolons, quotes, the old encoding.
 const priceList = [

@@ -1,17 +1,9 @@
 // When the engine fails or hangs, the page says so in plain words, a fresh one takes over, and nothing typed is lost.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse({ permissions: ["clipboard-read", "clipboard-write"] });
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand({ permissions: ["clipboard-read", "clipboard-write"] });
 
 const named = (page) => page.getByLabel("Name of the job");
 const allKept = (page) => page.locator(".bar-kept[data-kept=true]").first().waitFor();

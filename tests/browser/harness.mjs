@@ -4,6 +4,7 @@ import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { createInterface } from "node:readline";
+import { after } from "node:test";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 
@@ -30,17 +31,21 @@ const flags = [
 	"--disable-sync",
 ];
 
-/** Serves a built page. Gives its address and what ends it. */
-export async function serve(site = dist, port = 0) {
+/** Serves a built page. Gives its address, what ends it, and what starts it again at the same address. */
+export async function serve(site = dist) {
 	const program = await builtServer();
-	const server = spawn(program, ["-dir", site, "-port", String(port)], { stdio: ["ignore", "pipe", "inherit"] });
-	const address = await new Promise((resolve, reject) => {
-		createInterface({ input: server.stdout }).on("line", (line) => resolve(line.match(/http:\S+/)[0]));
-		server.on("exit", (code) => reject(new Error(`the server ended (${code})`)));
-	});
-	const end = () =>
-		new Promise((resolve) => (server.exitCode === null ? server.on("exit", resolve).kill() : resolve()));
-	return { address, port: Number(new URL(address).port), end };
+	let child;
+	const start = (port) => {
+		child = spawn(program, ["-dir", site, "-port", port], { stdio: ["ignore", "pipe", "inherit"] });
+		return new Promise((resolve, reject) => {
+			createInterface({ input: child.stdout }).on("line", (line) => resolve(line.match(/http:\S+/)[0]));
+			child.on("exit", (code) => reject(new Error(`the server ended (${code})`)));
+		});
+	};
+	const address = await start("0");
+	const runs = () => child.exitCode === null && child.signalCode === null;
+	const end = () => new Promise((resolve) => (runs() ? child.on("exit", resolve).kill() : resolve()));
+	return { address, end, again: () => start(new URL(address).port) };
 }
 
 let server;
@@ -65,6 +70,16 @@ export async function browse(options = {}, profile = folder("profile")) {
 		...options,
 	});
 	return { context, end: () => context.close() };
+}
+
+/** A server and a browser for all the tests of a file, ended after the last of them. */
+export async function atHand(options) {
+	const [server, browser] = [await serve(), await browse(options)];
+	after(async () => {
+		await browser.end();
+		await server.end();
+	});
+	return { server, browser };
 }
 
 /** Opens a page and collects what goes wrong in it: errors, failed requests, breaches of the policy. */

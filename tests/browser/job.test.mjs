@@ -1,17 +1,9 @@
 // The main job on the page: a room and its readings in, a drawn floor, bags and findings out, kept through a reload and without a network.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse();
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand();
 
 const bags = (page) => page.locator(".total-main dd").innerText();
 
@@ -57,7 +49,7 @@ test("length, width and three readings make a plan, which is still there after a
 	assert.equal(await bags(page), counted);
 	assert.deepEqual(complaints, []);
 	await page.close();
-	server = await serve(undefined, server.port);
+	await server.again();
 });
 
 test("a length that can't be read is told beside its field, and nothing typed is lost", async () => {

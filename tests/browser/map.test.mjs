@@ -1,17 +1,9 @@
 // The floor map by hand and by key: a section along any line, a read-out anywhere, layers, the pour in time, two fingers.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse({ viewport: { width: 360, height: 740 }, hasTouch: true, locale: "en-GB", reducedMotion: "reduce" });
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand({ viewport: { width: 360, height: 740 }, hasTouch: true, locale: "en-GB", reducedMotion: "reduce" });
 
 async function demo() {
 	const opened = await open(browser.context, server.address);

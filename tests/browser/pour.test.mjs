@@ -1,19 +1,11 @@
 // The pour on the page and pour day on a phone: planned, played, tapped, kept through a reload in the middle of it and without a network.
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 import ICAL from "ical.js";
-import { browse, open, serve } from "./harness.mjs";
+import { atHand, open } from "./harness.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse({ viewport: { width: 360, height: 740 }, hasTouch: true });
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand({ viewport: { width: 360, height: 740 }, hasTouch: true });
 
 async function demo(view) {
 	const { page, complaints } = await open(browser.context, server.address);
@@ -174,7 +166,7 @@ test("a pour under way survives a reload and a lost network: taps, countdown, sk
 	await press(page, "Start batch 3");
 	await page.locator(".patch[data-batch='3'][data-state=making]").waitFor();
 	assert.deepEqual(complaints, []);
-	server = await serve(undefined, server.port);
+	await server.again();
 	await page.locator(".day-record summary").click();
 	await page.getByLabel("Lot numbers on the bags").fill("A-17");
 	await page.getByRole("link", { name: "Leave" }).click();

@@ -1,18 +1,10 @@
 // What a screen reader finds on the main path: names, roles, headings in order, what is told by itself.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 import { states } from "./states.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse({ locale: "en-GB", reducedMotion: "reduce" });
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand({ locale: "en-GB", reducedMotion: "reduce" });
 
 /** What can be acted on and has no name, by the page's accessibility tree. */
 async function nameless(page) {

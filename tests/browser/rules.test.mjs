@@ -1,17 +1,9 @@
 // The experienced installer: "this bag says otherwise". The rulebook is changed in a form, checked, kept, handed on; and no rule can stop the page.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, browse, open } from "./harness.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse();
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand();
 
 async function ready(context = browser.context) {
 	const opened = await open(context, server.address);

@@ -1,17 +1,9 @@
 // The page starts its engine, keeps to its policy, can be installed, and starts again with no network.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse();
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand();
 
 const ready = "[data-engine=ready]";
 
@@ -31,7 +23,7 @@ test("the page starts with no network once it was open", async () => {
 	await page.waitForSelector(ready);
 	assert.deepEqual(complaints, []);
 	await page.close();
-	server = await serve(undefined, server.port);
+	await server.again();
 });
 
 test("the browser offers to install the page", async () => {

@@ -1,17 +1,9 @@
 // The homeowner's way: from a blank page to bags, a marked-up floor and what to put right, one question at a time, in a counted number of actions.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse({ locale: "en-GB" });
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand({ locale: "en-GB" });
 
 /** A person's actions, counted: a tap, a field filled in, a key. */
 function counted(page) {
@@ -202,5 +194,5 @@ test("help opens at the entry asked for, with no network", async () => {
 	await page.getByText("deck.absorbency").waitFor();
 	assert.deepEqual(complaints, []);
 	await page.close();
-	server = await serve(undefined, server.port);
+	await server.again();
 });

@@ -1,17 +1,9 @@
 // What comes after the plan: how sure the bags are, planes to choose from, flatness, height indicators, on the page and on the map.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve(process.env.LOWSPOT_DIST);
-	browser = await browse();
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand();
 
 async function demo(page) {
 	await page.getByRole("button", { name: "Open the demo job" }).click();

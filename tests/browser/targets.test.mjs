@@ -1,18 +1,10 @@
 // What a thumb must hit on site is at least 44 px high and wide, on a phone with a touch screen.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 import { states } from "./states.mjs";
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true, locale: "en-GB", reducedMotion: "reduce" });
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true, locale: "en-GB", reducedMotion: "reduce" });
 
 /** What is smaller than a thumb. Links within a sentence go by the sentence's own line, as WCAG 2.5.8 lets them. */
 function small() {

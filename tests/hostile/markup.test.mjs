@@ -1,20 +1,12 @@
 // Markup is text like any other: put into every text there is, and looked at on every page and as printed, none of it becomes part of the page.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 import { startEngine } from "../browser/engine.mjs";
-import { browse, open, serve } from "../browser/harness.mjs";
+import { atHand, open } from "../browser/harness.mjs";
 
 const markup = `"'><script data-hostile>window.hostile=1</script><img data-hostile src=x onerror="window.hostile=1"><svg data-hostile onload="window.hostile=1"><a data-hostile href="javascript:window.hostile=1">{{7*7}}\${7*7}</a>`;
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse();
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand();
 
 /** Every text in a document but those that name things to the engine becomes markup. */
 function hostile(value, key = "") {
