@@ -1,5 +1,5 @@
 # make run    builds the page and serves it at http://127.0.0.1:8080/ (PORT=... for another port)
-# make test   checks everything: Go, the engine's storage in a real browser, types, style, the page in a real browser
+# make test   checks everything: Go, the engine's storage in a real browser, types, style, the page in a real browser, its main path in three
 # make test-engines   the main path in Chromium, Firefox and WebKitGTK (installs what is missing)
 # make bench      measures what the tool promises, each figure beside its reference in one run (QUICK=1: only that it all runs)
 # make pictures   takes the README's pictures of the real page afresh
@@ -30,7 +30,7 @@ build: site/node_modules
 serve:
 	go run ./site/serve -dir site/dist -port $(PORT)
 
-test: test-go test-site test-storage test-browser
+test: test-go test-site test-storage test-browser test-engines
 	@echo "all kept"
 
 test-go: site/node_modules

@@ -1,22 +1,33 @@
 // A tab of Firefox, driven over loopback by WebDriver BiDi (https://www.w3.org/TR/webdriver-bidi/), which it speaks without a driver between.
-import { spawn } from "node:child_process";
 import { folder } from "../browser/harness.mjs";
-import { freePort, until } from "./wait.mjs";
+import { freePort, start, until, within } from "./wait.mjs";
 
 export async function openFirefox(address) {
 	const port = await freePort();
-	const given = ["--headless", "--no-remote", "--profile", folder("firefox"), "--remote-debugging-port", String(port)];
-	const browser = spawn("firefox-esr", given, { stdio: "ignore" });
+	const home = folder("firefox");
+	const given = ["--headless", "--no-remote", "--profile", home, "--remote-debugging-port", String(port)];
+	// As root, Firefox starts only where the home folder is root's too.
+	const browser = start("firefox-esr", given, { env: { ...process.env, HOME: home } });
 	const ended = new Promise((resolve) => browser.on("exit", resolve));
-	const connection = await until("Firefox", () => connect(`ws://127.0.0.1:${port}/session`));
+	const kill = () => {
+		browser.kill("SIGKILL");
+		return ended;
+	};
+	try {
+		const connection = await until("Firefox", () => connect(`ws://127.0.0.1:${port}/session`));
+		const close = () => connection.ask("browser.close", {}).then(() => within("Firefox to close", ended)).finally(kill);
+		return await openTab(connection, address, close);
+	} catch (error) {
+		await kill();
+		throw error;
+	}
+}
+
+async function openTab(connection, address, end) {
 	await connection.ask("session.new", { capabilities: {} });
 	await connection.ask("session.subscribe", { events: ["log.entryAdded"] });
 	const { contexts } = await connection.ask("browsingContext.getTree", {});
 	await connection.ask("script.addPreloadScript", { functionDeclaration: String(reportPolicy) });
-	const end = async () => {
-		await connection.ask("browser.close", {});
-		await ended;
-	};
 	const tab = new Tab(connection, contexts[0].context, end);
 	await tab.ask("browsingContext.navigate", { url: address, wait: "complete" });
 	return tab;
@@ -58,7 +69,7 @@ class Connection {
 		const id = ++this.count;
 		const answered = new Promise((resolve) => this.waiting.set(id, resolve));
 		this.socket.send(JSON.stringify({ id, method, params }));
-		const { type, result, error, message } = await answered;
+		const { type, result, error, message } = await within(`Firefox to answer ${method}`, answered);
 		if (type === "error") throw new Error(`${method}: ${error}: ${message}`);
 		return result;
 	}

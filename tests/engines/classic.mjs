@@ -1,32 +1,34 @@
 // A tab of WebKitGTK, driven by its own WebDriver over loopback (W3C WebDriver, https://www.w3.org/TR/webdriver2/).
-import { spawn } from "node:child_process";
-import { freePort, until } from "./wait.mjs";
+import { freePort, start, until } from "./wait.mjs";
 
 /** How an element is named in messages (W3C WebDriver, 12.1 "Elements"). */
 const elementKey = "element-6066-11e4-a52e-4f735466cecf";
 
 export async function openWebKit(address) {
 	const port = await freePort();
-	const driver = spawn("WebKitWebDriver", [`--port=${port}`, "--host=127.0.0.1"], { stdio: "ignore" });
-	const base = `http://127.0.0.1:${port}`;
-	await until("the driver", () => fetch(`${base}/status`).then((answer) => answer.ok, () => false));
-	const capabilities = { alwaysMatch: { timeouts: { script: 30_000 } } };
-	const { sessionId } = await send(`${base}/session`, { capabilities });
-	const ask = (path, body) => send(`${base}/session/${sessionId}/${path}`, body);
-	const end = async () => {
-		await fetch(`${base}/session/${sessionId}`, { method: "DELETE" });
-		driver.kill();
-	};
-	const tab = new Tab(ask, end);
-	await tab.ask("url", { url: address });
-	await tab.listen();
-	return tab;
+	const driver = start("WebKitWebDriver", [`--port=${port}`, "--host=127.0.0.1"]);
+	try {
+		const base = `http://127.0.0.1:${port}`;
+		await until("WebKitGTK's driver", () => fetch(`${base}/status`).then((answer) => answer.ok, () => false));
+		const capabilities = { alwaysMatch: { timeouts: { script: 20_000 } } };
+		const { sessionId } = await send("POST", `${base}/session`, { capabilities });
+		const ask = (path, body) => send("POST", `${base}/session/${sessionId}/${path}`, body);
+		const end = () => send("DELETE", `${base}/session/${sessionId}`).finally(() => driver.kill());
+		const tab = new Tab(ask, end);
+		await tab.ask("url", { url: address });
+		await tab.listen();
+		return tab;
+	} catch (error) {
+		driver.kill(); // and with it its browser
+		throw error;
+	}
 }
 
-const patience = 60_000; // ms for one command
-
-async function send(address, body = {}) {
-	const answer = await fetch(address, { method: "POST", body: JSON.stringify(body), signal: AbortSignal.timeout(patience) });
+async function send(method, address, body = {}) {
+	const given = { method, body: method === "POST" ? JSON.stringify(body) : undefined, signal: AbortSignal.timeout(30_000) };
+	const answer = await fetch(address, given).catch((error) => {
+		throw new Error(`WebKitGTK did not answer ${method} ${address}`, { cause: error });
+	});
 	const { value } = await answer.json();
 	if (!answer.ok) throw new Error(`${address}: ${value.error}: ${value.message}`);
 	return value;

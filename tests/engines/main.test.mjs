@@ -21,9 +21,9 @@ const readings = [
 for (const [name, openTab] of Object.entries(engines)) {
 	test(name, async (t) => {
 		const server = await serve();
-		t.after(() => server.end());
+		t.after(() => server.end(), { timeout: 10_000 });
 		const tab = await openTab(server.address);
-		t.after(() => tab.end());
+		t.after(() => tab.end(), { timeout: 60_000 });
 		let counted;
 
 		await t.test(`${name}: the demo job is one tap away and is drawn, counted and judged`, async () => {

@@ -1,5 +1,15 @@
-// Waiting for what another process does.
+// Waiting for what another process does, never for ever.
+import { spawn } from "node:child_process";
 import { createServer } from "node:net";
+
+/** Gives what a promise comes to, or says what it waited for. */
+export async function within(what, promise, patience = 30_000) {
+	let late;
+	const tooLate = new Promise((_, reject) => {
+		late = setTimeout(() => reject(new Error(`waited ${patience / 1000} s for ${what}`)), patience);
+	});
+	return Promise.race([promise, tooLate]).finally(() => clearTimeout(late));
+}
 
 /** Waits until a look gives something, and gives it. */
 export async function until(what, look, patience = 60_000) {
@@ -20,3 +30,12 @@ export function freePort() {
 		});
 	});
 }
+
+/** Starts a program that ends, at the latest, when the tests do, also where they are ended for taking too long. */
+export function start(program, given, options = {}) {
+	const started = spawn(program, given, { stdio: "ignore", ...options });
+	process.on("exit", () => started.kill("SIGKILL"));
+	return started;
+}
+
+process.once("SIGTERM", () => process.exit(1));
