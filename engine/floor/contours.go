@@ -1,6 +1,9 @@
 package floor
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Contour is the lines of one depth, joined end to end; a closed line repeats its first spot.
 type Contour struct {
@@ -20,11 +23,12 @@ func ContoursOf(cells []Cell, plane Plane, depths []float64) []Contour {
 	joiners := make([]joiner, len(depths))
 	var at []float64
 	for _, cell := range cells {
-		at = at[:0]
-		for i, p := range cell.Corners {
-			at = append(at, plane.At(p)-cell.Heights[i])
-		}
+		var least, greatest float64
+		at, least, greatest = depthsAt(at[:0], cell, plane)
 		for k, depth := range depths {
+			if depth <= least || depth > greatest {
+				continue
+			}
 			if from, to, some := crossing(cell.Corners, at, depth); some {
 				joiners[k].add(from, to)
 			}
@@ -59,71 +63,103 @@ func crossing(corners []Point, depths []float64, depth float64) (from, to Point,
 
 // joiner joins segments into lines by their ends, which agree to a micrometre.
 type joiner struct {
-	segments [][2]Point
-	ends     map[[2]int64][]int
+	segments []segment
+	places   map[[2]int64]int // numbers the places where segments end
 }
 
-func endKey(p Point) [2]int64 {
-	return [2]int64{int64(math.Round(p.X * 1e6)), int64(math.Round(p.Y * 1e6))}
+type segment struct {
+	ends   [2]Point
+	places [2]int
 }
 
 func (j *joiner) add(from, to Point) {
-	if endKey(from) == endKey(to) {
-		return
+	s := segment{ends: [2]Point{from, to}, places: [2]int{j.place(from), j.place(to)}}
+	if s.places[0] != s.places[1] {
+		j.segments = append(j.segments, s)
 	}
-	if j.ends == nil {
-		j.ends = map[[2]int64][]int{}
+}
+
+func (j *joiner) place(p Point) int {
+	key := [2]int64{int64(math.Floor(p.X*1e6 + 0.5)), int64(math.Floor(p.Y*1e6 + 0.5))}
+	number, known := j.places[key]
+	if !known {
+		if j.places == nil {
+			j.places = map[[2]int64]int{}
+		}
+		number = len(j.places)
+		j.places[key] = number
 	}
-	i := len(j.segments)
-	j.segments = append(j.segments, [2]Point{from, to})
-	j.ends[endKey(from)] = append(j.ends[endKey(from)], i)
-	j.ends[endKey(to)] = append(j.ends[endKey(to)], i)
+	return number
 }
 
 // lines follows every segment both ways until its line ends or closes.
 func (j *joiner) lines() [][]Point {
-	used := make([]bool, len(j.segments))
+	t := tracer{joiner: j, from: make([]int, len(j.places)+1), at: make([]int, 2*len(j.segments)), used: make([]bool, len(j.segments))}
+	t.sort()
 	lines := [][]Point{}
-	for i := range j.segments {
-		if used[i] {
+	for i, s := range j.segments {
+		if t.used[i] {
 			continue
 		}
-		used[i] = true
-		line := j.follow([]Point{j.segments[i][0], j.segments[i][1]}, used)
-		if endKey(line[0]) != endKey(line[len(line)-1]) {
-			reverse(line)
-			line = j.follow(line, used)
+		t.used[i] = true
+		line, end := t.follow([]Point{s.ends[0], s.ends[1]}, s.places[1])
+		if end != s.places[0] {
+			slices.Reverse(line)
+			line, _ = t.follow(line, s.places[0])
 		}
 		lines = append(lines, line)
 	}
 	return lines
 }
 
-func (j *joiner) follow(line []Point, used []bool) []Point {
+// tracer follows segments from place to place: those that end at place k are at[from[k]:from[k+1]].
+type tracer struct {
+	*joiner
+	from, at []int
+	used     []bool
+}
+
+// sort puts the segments to their places, in the order in which they came.
+func (t *tracer) sort() {
+	for _, s := range t.segments {
+		t.from[s.places[0]]++
+		t.from[s.places[1]]++
+	}
+	sum := 0
+	for k, count := range t.from {
+		t.from[k] = sum
+		sum += count
+	}
+	filled := append([]int(nil), t.from...)
+	for i, s := range t.segments {
+		for _, place := range s.places {
+			t.at[filled[place]] = i
+			filled[place]++
+		}
+	}
+}
+
+// follow draws the line on from a place, and tells the place where it ends.
+func (t *tracer) follow(line []Point, place int) ([]Point, int) {
 	for {
 		next := -1
-		key := endKey(line[len(line)-1])
-		for _, i := range j.ends[key] {
-			if !used[i] {
+		for _, i := range t.at[t.from[place]:t.from[place+1]] {
+			if !t.used[i] {
 				next = i
 				break
 			}
 		}
 		if next < 0 {
-			return line
+			return line, place
 		}
-		used[next] = true
-		far := j.segments[next][0]
-		if endKey(far) == key {
-			far = j.segments[next][1]
+		t.used[next] = true
+		s := &t.segments[next]
+		far := 0
+		if s.places[0] == place {
+			far = 1
 		}
-		line = append(line, far)
-	}
-}
-
-func reverse(line []Point) {
-	for a, b := 0, len(line)-1; a < b; a, b = a+1, b-1 {
-		line[a], line[b] = line[b], line[a]
+		line = append(line, s.ends[far])
+		place = s.places[far]
 	}
 }
 
@@ -136,18 +172,8 @@ func BandsOf(cells []Cell, plane Plane, depths []float64) []Band {
 	var at []float64
 	var cut depthCutter
 	for _, cell := range cells {
-		at = at[:0]
-		least, greatest := math.Inf(1), math.Inf(-1)
-		for i, p := range cell.Corners {
-			depth := plane.At(p) - cell.Heights[i]
-			at = append(at, depth)
-			if depth < least {
-				least = depth
-			}
-			if depth > greatest {
-				greatest = depth
-			}
-		}
+		var least, greatest float64
+		at, least, greatest = depthsAt(at[:0], cell, plane)
 		for k := range bands {
 			band := &bands[k]
 			if greatest < band.From || least > band.To || (least == band.To && greatest > band.To) {
@@ -162,6 +188,22 @@ func BandsOf(cells []Cell, plane Plane, depths []float64) []Band {
 		}
 	}
 	return bands
+}
+
+// depthsAt appends the depths at a cell's corners, and tells the least and the greatest of them.
+func depthsAt(at []float64, cell Cell, plane Plane) (depths []float64, least, greatest float64) {
+	least, greatest = math.Inf(1), math.Inf(-1)
+	for i, p := range cell.Corners {
+		depth := plane.At(p) - cell.Heights[i]
+		at = append(at, depth)
+		if depth < least {
+			least = depth
+		}
+		if depth > greatest {
+			greatest = depth
+		}
+	}
+	return at, least, greatest
 }
 
 // depthCutter keeps its work space from one cell to the next.

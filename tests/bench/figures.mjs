@@ -5,24 +5,17 @@ export const quick = Boolean(process.env.QUICK);
 export const rounds = quick ? 1 : 4;
 
 const span = quick ? 5 : 200; // milliseconds of runs in a sample, at least: the browser tells all of a page's threads to ten
-const warming = quick ? 0 : 1000; // milliseconds of runs before any counts: a browser makes its best code only of what runs often
+const warming = quick ? 0 : 10_000; // milliseconds of runs before any counts: a browser makes its best code only of what has run a hundred times
 
 export const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
-/** Warms a side up, until it gets no faster any more, and tells how many runs fill a sample. */
+/** Warms a side up and tells how many runs fill a sample. */
 async function runsFor(side) {
-	let [times, spent, least, still] = [1, 0, Number.POSITIVE_INFINITY, 0];
-	for (;;) {
+	for (let [times, spent] = [1, 0]; ; ) {
 		const { ms } = await side(times);
 		spent += ms;
-		if (ms < span) {
-			times *= 2;
-			continue;
-		}
-		const one = ms / times;
-		still = one < 0.95 * least ? 0 : still + 1;
-		least = Math.min(least, one);
-		if ((spent >= warming && still >= 3) || spent >= 10 * warming) return Math.ceil(span / one);
+		if (ms < span) times *= 2;
+		else if (spent >= warming) return Math.ceil((span * times) / ms);
 	}
 }
 
