@@ -1,6 +1,8 @@
 // Where the page begins.
 import "../style/tokens.css";
 import "../style/page.css";
+import "../style/bar.css";
+import "../style/start.css";
 import "../style/bench.css";
 import "../style/map.css";
 import "../style/rules.css";

@@ -10,7 +10,7 @@ import { ReadingsEntry } from "./ReadingsEntry";
 import { EdgesEntry, editRoom, RoomEntry } from "./RoomEntry";
 import { StudyPanel } from "./Study";
 import { PrintedIndicators } from "./StudyFloor";
-import { Totals } from "./Totals";
+import { Counted, Totals } from "./Totals";
 import { AirEntry, DeckEntry, PlaneEntry, SheetsEntry } from "./WorkEntry";
 
 export function Bench() {
@@ -35,6 +35,7 @@ export function Bench() {
 				<PlaneEntry index={index} />
 				<SheetsEntry />
 				<AirEntry />
+				<RoomCount index={index} onChoose={setChosen} />
 			</div>
 			<Totals />
 			<div class="bench-floor">
@@ -49,6 +50,7 @@ export function Bench() {
 						problemAt={problemAt ?? undefined}
 					/>
 				)}
+				{planned?.drawn && <Counted />}
 				<StudyPanel index={index} onPick={setPicked} />
 			</div>
 			<PrintedIndicators id={planned?.id} />
@@ -88,20 +90,25 @@ async function drawOutline(index: number, corners: Point[]): Promise<void> {
 
 function RoomChoice({ index, onChoose }: { index: number; onChoose: (index: number) => void }) {
 	const rooms = job.value?.rooms ?? [];
+	if (rooms.length < 2) return null;
 	return (
-		<div class="row" style={{ padding: "0.5rem 1rem" }}>
-			{rooms.length > 1 && (
-				<div class="pick" role="group" aria-label={t("Rooms")}>
-					{rooms.map((room, i) => (
-						<button type="button" key={room.id} aria-pressed={i === index} onClick={() => onChoose(i)}>
-							{room.name || t("Room {n}", { n: i + 1 })}
-						</button>
-					))}
-				</div>
-			)}
+		<div class="room-choice pick" role="group" aria-label={t("Rooms")}>
+			{rooms.map((room, i) => (
+				<button type="button" key={room.id} aria-pressed={i === index} onClick={() => onChoose(i)}>
+					{room.name || t("Room {n}", { n: i + 1 })}
+				</button>
+			))}
+		</div>
+	);
+}
+
+/** Another room, or one fewer. */
+function RoomCount({ index, onChoose }: { index: number; onChoose: (index: number) => void }) {
+	const rooms = job.value?.rooms ?? [];
+	return (
+		<div class="room-count row">
 			<button
 				type="button"
-				class="button-quiet"
 				onClick={async () => {
 					const units = job.value?.units ?? "metric";
 					const fresh = (await call("jobs.new", { units })).job.rooms[0];

@@ -14,14 +14,19 @@ export function Totals() {
 				<ToBuy ready={ready} />
 				<Total label={t("Powder")} value={ready ? said(totals?.powder.text) : "—"} />
 				<Total label={t("Water")} value={ready ? said(totals?.water.text) : "—"} />
-				<Total label={t("Pour")} value={ready ? said(totals?.volume.text) : "—"} />
-				<Total label={t("Floor")} value={said(totals?.area.text)} />
+				<Total side label={t("Pour")} value={ready ? said(totals?.volume.text) : "—"} />
+				<Total side label={t("Floor")} value={said(totals?.area.text)} />
 			</dl>
-			<div class="totals-says">
-				{ready ? says() : t("Give the room's size and some readings, and the bags are counted here.")}
-			</div>
+			{!ready && (
+				<p class="totals-says">{t("Give the room's size and some readings, and the bags are counted here.")}</p>
+			)}
 		</div>
 	);
+}
+
+/** What the bags were counted from. */
+export function Counted() {
+	return plan.value?.totals.ready ? <p class="totals-says counted">{says()}</p> : null;
 }
 
 /** The bags at the confidence chosen, as soon as the study knows how sure they are. */
@@ -74,9 +79,9 @@ function basis(count: number): string {
 	return t("{count} bags by the survey, and by the depths given where nobody has read the floor.", { count });
 }
 
-function Total(props: { label: string; value: string | undefined; main?: boolean }) {
+function Total(props: { label: string; value: string | undefined; main?: boolean; side?: boolean }) {
 	return (
-		<div class={`total${props.main ? " total-main" : ""}`}>
+		<div class={`total${props.main ? " total-main" : ""}${props.side ? " total-side" : ""}`}>
 			<dt>{props.label}</dt>
 			<dd>{props.value ?? "—"}</dd>
 		</div>

@@ -11,7 +11,7 @@ import { middle, useHands } from "./hands";
 import { Key, LayerButtons } from "./Key";
 import { SectionPanel } from "./SectionPanel";
 import { Sketch, Wrong } from "./sketch";
-import { type Board, fit, middleOf, toBoard, toPlan, type View, zoom } from "./view";
+import { type Board, bounds, fit, middleOf, toBoard, toPlan, type View, zoom } from "./view";
 
 type MapProps = {
 	room: RoomPlan;
@@ -95,22 +95,9 @@ export function FloorMap(props: MapProps) {
 	const drawn = room.drawn && task !== "outline";
 	return (
 		<section class="map" aria-label={t("Floor map")}>
-			<MapTools
-				task={task}
-				room={room}
-				alone={props.alone ?? false}
-				corners={sketch.length}
-				onTask={change}
-				onTakeBack={() => setSketch(sketch.slice(0, -1))}
-				onClose={() => {
-					props.onOutline(sketch);
-					change("look");
-				}}
-				onZoom={(by) => view && look(zoom(view, by, middle(size), size))}
-				onWhole={showWhole}
-			/>
 			<div
 				class={`map-board${task === "look" ? "" : " adding"}${whole && task === "look" ? " whole" : ""}`}
+				style={{ "--tall": tallness(extent) }}
 				ref={board}
 				tabIndex={0}
 				role="group"
@@ -141,6 +128,20 @@ export function FloorMap(props: MapProps) {
 				{!room.drawn && room.sketch.length === 0 && task !== "outline" && <Empty />}
 			</div>
 			{!props.alone && <ReadOut room={room} at={cursor ?? under} spoken={task === "spot"} />}
+			<MapTools
+				task={task}
+				room={room}
+				alone={props.alone ?? false}
+				corners={sketch.length}
+				onTask={change}
+				onTakeBack={() => setSketch(sketch.slice(0, -1))}
+				onClose={() => {
+					props.onOutline(sketch);
+					change("look");
+				}}
+				onZoom={(by) => view && look(zoom(view, by, middle(size), size))}
+				onWhole={showWhole}
+			/>
 			{layers.value.has("batches") && <WorkedBatches />}
 			{pours.length > 1 && (
 				<div class="layers no-print" role="group" aria-label={t("Which pour")}>
@@ -205,8 +206,10 @@ function MapTools(props: ToolsProps) {
 				<button type="button" aria-label={t("Zoom out")} onClick={() => props.onZoom(1 / 1.4)}>
 					−
 				</button>
-				<button type="button" onClick={props.onWhole}>
-					{t("Whole floor")}
+				<button type="button" aria-label={t("Whole floor")} title={t("Whole floor")} onClick={props.onWhole}>
+					<svg viewBox="0 0 16 16" aria-hidden="true">
+						<path d="M1 6V1h5M10 1h5v5M15 10v5h-5M6 15H1v-5" fill="none" stroke="currentColor" stroke-width="2" />
+					</svg>
 				</button>
 			</span>
 		</div>
@@ -261,6 +264,12 @@ function batchesOf(pour: RoomPour | undefined, moment: number): Batches | null {
 function extentOf(room: RoomPlan): Point[] {
 	if (room.outline.outer.length > 0) return room.outline.outer;
 	return room.sketch.length > 0 ? room.sketch : emptyBoard;
+}
+
+/** How tall the floor is for its width; no board is shaped after a corridor. */
+function tallness(spots: Point[]): number {
+	const { low, high } = bounds(spots);
+	return Math.min(1.2, Math.max(0.5, (high.y - low.y) / Math.max(high.x - low.x, 0.1)));
 }
 
 const emptyBoard: Point[] = [

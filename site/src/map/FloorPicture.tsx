@@ -4,8 +4,8 @@ import type { FieldSheetRoom, Point, RoomPlan } from "../engine/contract";
 import { said, t } from "../words/words";
 import { bandClass } from "./drawing";
 import { around, place } from "./labels";
-import { doorWord, extremeWords } from "./marking";
-import { Extremes, turnsLeft, Words } from "./marks";
+import { doorWord, extremeWords, wallBoxes, wallWords } from "./marking";
+import { Extremes, Words } from "./marks";
 import { type Board, bounds, fit, path, toBoard, toPlan, type View } from "./view";
 
 type PictureProps = {
@@ -54,9 +54,8 @@ export function FloorPicture(props: PictureProps) {
 					</g>
 				))}
 			</g>
-			<Walls room={room} at={at} counted={props.walls} />
 			{sheet && <Spots sheet={sheet} at={at} picked={props.picked} />}
-			<Things room={room} at={at} board={board} sheet={sheet} />
+			<Things room={room} at={at} board={board} sheet={sheet} numbered={props.walls} />
 		</svg>
 	);
 }
@@ -103,48 +102,27 @@ function squares(room: RoomPlan, side: number): Point[][] {
 
 type Placed = { room: RoomPlan; at: (p: Point) => Point };
 
-function Walls({ room, at, counted }: Placed & { counted?: boolean }) {
-	const corners = room.outline.outer.map(at);
-	return (
-		<g>
-			{room.walls.map((wall, i) => {
-				const a = corners[i];
-				const b = corners[(i + 1) % corners.length];
-				if (!a || !b) return null;
-				const length = Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
-				const out = { x: -(b.y - a.y) / length, y: (b.x - a.x) / length };
-				const sign = turnsLeft(room.outline.outer) ? 1 : -1;
-				const upright = Math.abs(b.y - a.y) > Math.abs(b.x - a.x);
-				const spot = { x: (a.x + b.x) / 2 + sign * out.x * 18, y: (a.y + b.y) / 2 + sign * out.y * 18 + 4 };
-				if (length < 36) return null;
-				return (
-					<text
-						key={`${a.x},${a.y}`}
-						class="map-text map-text-small map-text-wall"
-						x={spot.x}
-						y={spot.y}
-						text-anchor="middle"
-						transform={upright ? `rotate(-90 ${spot.x} ${spot.y - 4})` : undefined}
-					>
-						{counted ? `${i + 1}: ` : ""}
-						{said(wall.text)}
-					</text>
-				);
-			})}
-		</g>
-	);
-}
-
 /** What comes up through the floor, and the doors' names where they cover nothing. */
-function Things({ room, at, board, sheet }: Placed & { board: Board; sheet?: FieldSheetRoom }) {
+function Things({
+	room,
+	at,
+	board,
+	sheet,
+	numbered,
+}: Placed & { board: Board; sheet?: FieldSheetRoom; numbered?: boolean }) {
 	const depths = sheet ? undefined : room.pour?.depths;
 	const drawn = [
 		...(sheet?.spots ?? []).map((spot) => around(at(spot.at), 11)),
 		...room.penetrations.map((one) => around(at(one.at), 7)),
+		...wallBoxes(room, at),
 		...(depths ? [around(at(depths.leastAt), 9), around(at(depths.greatestAt), 9)] : []),
 	];
 	const words = place(
-		[...(depths ? extremeWords(depths, at) : []), ...room.doors.map((door) => doorWord(door, room.outline.outer, at))],
+		[
+			...(depths ? extremeWords(depths, at) : []),
+			...wallWords(room, at, numbered),
+			...room.doors.map((door) => doorWord(door, room.outline.outer, at)),
+		],
 		drawn,
 		board,
 	);

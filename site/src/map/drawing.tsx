@@ -7,7 +7,7 @@ import { said, t } from "../words/words";
 import { place } from "./labels";
 import { GroundLayers, LayerMarks } from "./layers";
 import { drawnBoxes, wantedWords } from "./marking";
-import { Marks, WallWords, Words } from "./marks";
+import { Marks, Words } from "./marks";
 import { type Board, path, toBoard, type View } from "./view";
 
 export type Batches = { list: BatchPlan[]; stateOf: (batch: number) => PatchState };
@@ -37,7 +37,6 @@ export function Drawing(props: DrawingProps) {
 				{props.batches && <Patches batches={props.batches} />}
 				<Walls room={room} />
 			</g>
-			<WallWords room={room} at={at} scale={view.scale} />
 			<Marks {...props} at={at} />
 			<LayerMarks room={room} study={study} at={at} />
 			<Words words={words} />

@@ -8,6 +8,7 @@ export type Wanted = {
 	small?: boolean;
 	needed?: boolean; // rather over something than left out
 	tone?: string; // a class of its own
+	angle?: number; // degrees that it is turned by
 };
 export type Placed = Wanted & { at: Place };
 
@@ -20,7 +21,7 @@ export function place(wanted: Wanted[], drawn: Box[], board: { width: number; he
 	const placed: Placed[] = [];
 	for (const word of wanted) {
 		const free = word.places.find((at) => isFree(boxOf(word, at), taken, board));
-		const at = free ?? (word.needed ? word.places[0] : undefined);
+		const at = free ?? (word.needed ? leastCovering(word, taken, board) : undefined);
 		if (!at) continue;
 		taken.push(boxOf(word, at));
 		placed.push({ ...word, at });
@@ -28,21 +29,49 @@ export function place(wanted: Wanted[], drawn: Box[], board: { width: number; he
 	return placed;
 }
 
+/** The box of a word; of one that stands upright where it is turned by a right angle or near it. */
 export function boxOf(word: Wanted, at: Place): Box {
 	const width = word.text.length * (word.small ? smallLetter : letter);
+	if (Math.abs(word.angle ?? 0) > 45)
+		return { left: at.x - 8, right: at.x + 8, top: at.y - width / 2, bottom: at.y + width / 2 };
 	const left = at.x - { start: 0, middle: width / 2, end: width }[at.anchor];
 	return { left: left - 2, right: left + width + 2, top: at.y - 8, bottom: at.y + 8 };
+}
+
+/** A line as small boxes one after the other, so that a slanting one takes no more room than it fills. */
+export function along(from: { x: number; y: number }, to: { x: number; y: number }): Box[] {
+	const steps = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / 6));
+	return Array.from({ length: steps + 1 }, (_, i) => {
+		const share = i / steps;
+		return around({ x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) }, 2);
+	});
 }
 
 export function around(at: { x: number; y: number }, size: number): Box {
 	return { left: at.x - size, right: at.x + size, top: at.y - size, bottom: at.y + size };
 }
 
-function isFree(box: Box, taken: Box[], board: { width: number; height: number }): boolean {
-	if (box.left < 0 || box.top < 0 || box.right > board.width || box.bottom > board.height) return false;
-	return taken.every(
-		(other) => box.right < other.left || box.left > other.right || box.bottom < other.top || box.top > other.bottom,
-	);
+type Size = { width: number; height: number };
+
+function isFree(box: Box, taken: Box[], board: Size): boolean {
+	return isWithin(box, board) && !taken.some((other) => meet(box, other));
+}
+
+function isWithin(box: Box, board: Size): boolean {
+	return box.left >= 0 && box.top >= 0 && box.right <= board.width && box.bottom <= board.height;
+}
+
+function meet(a: Box, b: Box): boolean {
+	return a.right >= b.left && a.left <= b.right && a.bottom >= b.top && a.top <= b.bottom;
+}
+
+/** Of places that all cover something the one that covers the fewest things; off the board only where there is no other. */
+function leastCovering(word: Wanted, taken: Box[], board: Size): Place | undefined {
+	const cost = (at: Place) => {
+		const box = boxOf(word, at);
+		return taken.filter((other) => meet(box, other)).length + (isWithin(box, board) ? 0 : 1000);
+	};
+	return word.places.reduce<Place | undefined>((best, at) => (best && cost(best) <= cost(at) ? best : at), undefined);
 }
 
 /** The places beside, over and under a mark. */

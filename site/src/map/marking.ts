@@ -1,9 +1,9 @@
 // The words that the map would like to write, the weightier first, and what they must keep off.
-import type { Depths, DoorPlan, Point } from "../engine/contract";
+import type { Depths, DoorPlan, Point, RoomPlan } from "../engine/contract";
 import { layers } from "../state/study";
 import { said, t } from "../words/words";
 import { type DrawingProps, depthShown } from "./drawing";
-import { around, type Box, beside, type Place, type Wanted } from "./labels";
+import { along, around, type Box, beside, type Place, type Wanted } from "./labels";
 import { layerBoxes, layerWords } from "./layers";
 import { mostDots, turnsLeft } from "./marks";
 
@@ -20,6 +20,7 @@ export function wantedWords(props: DrawingProps, at: At): Wanted[] {
 			places: [{ ...at(batch.label), anchor: "middle" as const }, ...beside(at(batch.label), 12)],
 		})),
 		...extremes(props, at),
+		...wallWords(room, at),
 		...room.doors.map((door) => doorWord(door, room.outline.outer, at)),
 		...layerWords(room, study, at),
 		...room.penetrations.map((p) => ({
@@ -112,5 +113,42 @@ export function drawnBoxes(props: DrawingProps, at: At): Box[] {
 		...(depths ? [around(at(depths.leastAt), 9), around(at(depths.greatestAt), 9)] : []),
 		...room.penetrations.map((p) => around(at(p.at), 7)),
 		...layerBoxes(study, at),
+		...wallBoxes(room, at),
 	];
+}
+
+/** The lines of the walls. */
+export function wallBoxes(room: RoomPlan, at: At): Box[] {
+	const outer = room.outline.outer.map(at);
+	return outer.flatMap((corner, i) => along(corner, outer[(i + 1) % outer.length] ?? corner));
+}
+
+/** Each wall's length, outside it and along it, where the wall is long enough for it; with the wall's number where that is asked for. */
+export function wallWords(room: RoomPlan, at: At, numbered = false): Wanted[] {
+	const outer = room.outline.outer;
+	const outward = turnsLeft(outer) ? 1 : -1;
+	return room.walls.flatMap((wall, i) => {
+		const [from, to] = [outer[i], outer[(i + 1) % outer.length]];
+		if (!from || !to) return [];
+		const [a, b] = [at(from), at(to)];
+		const length = Math.hypot(b.x - a.x, b.y - a.y);
+		if (length <= 40) return [];
+		const off = { x: (outward * -(b.y - a.y) * 16) / length, y: (outward * (b.x - a.x) * 16) / length };
+		const steep = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
+		return [
+			{
+				key: `wall ${i}`,
+				text: numbered ? `${i + 1}: ${said(wall.text)}` : said(wall.text),
+				small: true,
+				needed: true,
+				tone: "map-text-wall",
+				angle: steep > 90.5 || steep < -90 ? steep + 180 : steep,
+				places: [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => ({
+					x: a.x + share * (b.x - a.x) + off.x,
+					y: a.y + share * (b.y - a.y) + off.y,
+					anchor: "middle" as const,
+				})),
+			},
+		];
+	});
 }

@@ -1,4 +1,4 @@
-// What keeps its size on the screen: walls' lengths, dots and marks.
+// What keeps its size on the screen: dots, marks and words.
 import type { Depths, Point, RoomPlan } from "../engine/contract";
 import { layers } from "../state/study";
 import { said, t } from "../words/words";
@@ -74,6 +74,7 @@ export function Words({ words }: { words: Placed[] }) {
 					x={word.at.x}
 					y={word.at.y + 4}
 					text-anchor={word.at.anchor}
+					transform={word.angle ? `rotate(${word.angle} ${word.at.x} ${word.at.y})` : undefined}
 				>
 					{word.text}
 				</text>
@@ -100,38 +101,6 @@ function Crosshair({ at: { x, y } }: { at: Point }) {
 		<g class="crosshair">
 			<path class="crosshair-under" d={arms} />
 			<path class="crosshair-line" d={arms} />
-		</g>
-	);
-}
-
-/** Each wall's length, outside it and along it. */
-export function WallWords({ room, at, scale }: { room: RoomPlan; scale: number } & Placing) {
-	const outer = room.outline.outer;
-	const outward = turnsLeft(outer) ? 1 : -1;
-	return (
-		<g>
-			{room.walls.map((wall, i) => {
-				const [from, to] = [outer[i], outer[(i + 1) % outer.length]];
-				if (!from || !to || wall.si * scale <= 60) return null;
-				const [a, b] = [at(from), at(to)];
-				const length = Math.hypot(b.x - a.x, b.y - a.y);
-				const x = (a.x + b.x) / 2 + (outward * -(b.y - a.y) * 16) / length;
-				const y = (a.y + b.y) / 2 + (outward * (b.x - a.x) * 16) / length;
-				let angle = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
-				if (angle > 90.5 || angle < -90) angle += 180;
-				return (
-					<text
-						key={`${from.x},${from.y}`}
-						class="map-text map-text-small map-text-wall"
-						x={x}
-						y={y + 4}
-						text-anchor="middle"
-						transform={`rotate(${angle} ${x} ${y})`}
-					>
-						{said(wall.text)}
-					</text>
-				);
-			})}
 		</g>
 	);
 }

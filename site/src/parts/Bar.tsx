@@ -1,4 +1,6 @@
-// The bar on top: home, the job's name, units, undo and redo, and when it was last kept.
+// The bar on top: home, the job's name, its pages, undo and redo, when it was last kept; then units, print, rulebook, help and language, which a phone
+// keeps behind a button.
+import { useState } from "preact/hooks";
 import { canRedo, canUndo, edit, job, redo, undo } from "../state/job";
 import { route } from "../state/route";
 import { choose, language, languages, t } from "../words/words";
@@ -19,7 +21,7 @@ function places(): { view: string; name: string }[] {
 function LanguageChoice() {
 	return (
 		<select
-			class="bar-language no-print"
+			class="bar-language"
 			aria-label={t("Language")}
 			value={language.value}
 			onChange={(event) => choose(event.currentTarget.value === "es" ? "es" : "en")}
@@ -35,80 +37,118 @@ function LanguageChoice() {
 
 export function Bar() {
 	const current = job.value;
+	const [open, setOpen] = useState(false); // on a phone: what the bar has no room for
 	return (
-		<header class="bar">
+		<header class={`bar${current ? " bar-job" : ""}${open ? " bar-open" : ""}`}>
 			<a class="bar-mark" href="#/" aria-label={t("Lowspot, first screen")}>
 				<svg viewBox="0 0 40 28" aria-hidden="true">
 					<path d="M1 9h38" stroke="currentColor" stroke-width="2.500" />
 					<path d="M1 12c8 0 10 3 15 8s7 5 10 1 6-9 13-9v14H1z" fill="currentColor" opacity=".85" />
 				</svg>
-				Lowspot
+				<span>Lowspot</span>
 			</a>
-			<a class="bar-link no-print" href="#/rules">
-				{t("Rulebook")}
-			</a>
-			<a class="bar-link no-print" href="#/help">
-				{t("Help")}
-			</a>
-			<LanguageChoice />
 			{current && (
 				<>
-					<div class="bar-name">
-						<input
-							type="text"
-							aria-label={t("Name of the job")}
-							placeholder={t("Name this job")}
-							value={current.name}
-							onInput={(event) => {
-								const name = event.currentTarget.value;
-								edit("name", (draft) => {
-									draft.name = name;
-								});
-							}}
-						/>
-					</div>
-					<nav class="bar-places no-print" aria-label={t("Parts of the job")}>
-						{places().map(({ view, name }) => (
-							<a
-								key={view}
-								href={`#/${view}/${encodeURIComponent(current.id)}`}
-								aria-current={route.value.view === view ? "page" : undefined}
-							>
-								{name}
-							</a>
-						))}
-					</nav>
+					<JobName name={current.name} />
+					<Turns />
+					<button
+						type="button"
+						class="bar-more no-print"
+						aria-expanded={open}
+						aria-controls="bar-rest"
+						onClick={() => setOpen(!open)}
+					>
+						{t("More")}
+					</button>
+					<Places id={current.id} />
 					<KeptLine />
-					<div class="row bar-do no-print">
-						<button type="button" class="bar-turn" onClick={undo} disabled={!canUndo.value}>
-							<Turn d="M5 2L1 6l4 4M1 6h9a4 4 0 010 8H6" />
-							<span>{t("Undo")}</span>
-						</button>
-						<button type="button" class="bar-turn" onClick={redo} disabled={!canRedo.value}>
-							<Turn d="M11 2l4 4-4 4M15 6H6a4 4 0 000 8h4" />
-							<span>{t("Redo")}</span>
-						</button>
-						<Pick
-							hideLabel
-							label={t("Units")}
-							value={current.units}
-							onChange={(units) =>
-								edit("units", (draft) => {
-									draft.units = units === "us" ? "us" : "metric";
-								})
-							}
-							choices={[
-								{ value: "metric", label: t("mm, kg") },
-								{ value: "us", label: t("in, lb") },
-							]}
-						/>
-						<button type="button" onClick={() => print()}>
-							{t("Print")}
-						</button>
-					</div>
 				</>
 			)}
+			<div class="bar-rest no-print" id="bar-rest">
+				{current && <UnitsChoice units={current.units} />}
+				{current && (
+					<button type="button" onClick={() => print()}>
+						{t("Print")}
+					</button>
+				)}
+				<a class="bar-link" href="#/rules">
+					{t("Rulebook")}
+				</a>
+				<a class="bar-link" href="#/help">
+					{t("Help")}
+				</a>
+				<LanguageChoice />
+			</div>
 		</header>
+	);
+}
+
+function JobName({ name }: { name: string }) {
+	return (
+		<div class="bar-name">
+			<input
+				type="text"
+				aria-label={t("Name of the job")}
+				placeholder={t("Name this job")}
+				value={name}
+				onInput={(event) => {
+					const typed = event.currentTarget.value;
+					edit("name", (draft) => {
+						draft.name = typed;
+					});
+				}}
+			/>
+		</div>
+	);
+}
+
+function Places({ id }: { id: string }) {
+	return (
+		<nav class="bar-places no-print" aria-label={t("Parts of the job")}>
+			{places().map(({ view, name }) => (
+				<a
+					key={view}
+					href={`#/${view}/${encodeURIComponent(id)}`}
+					aria-current={route.value.view === view ? "page" : undefined}
+				>
+					{name}
+				</a>
+			))}
+		</nav>
+	);
+}
+
+function Turns() {
+	return (
+		<div class="bar-turns no-print">
+			<button type="button" class="bar-turn" onClick={undo} disabled={!canUndo.value}>
+				<Turn d="M5 2L1 6l4 4M1 6h9a4 4 0 010 8H6" />
+				<span class="unseen">{t("Undo")}</span>
+			</button>
+			<button type="button" class="bar-turn" onClick={redo} disabled={!canRedo.value}>
+				<Turn d="M11 2l4 4-4 4M15 6H6a4 4 0 000 8h4" />
+				<span class="unseen">{t("Redo")}</span>
+			</button>
+		</div>
+	);
+}
+
+function UnitsChoice({ units }: { units: string }) {
+	return (
+		<Pick
+			hideLabel
+			label={t("Units")}
+			value={units}
+			onChange={(chosen) =>
+				edit("units", (draft) => {
+					draft.units = chosen === "us" ? "us" : "metric";
+				})
+			}
+			choices={[
+				{ value: "metric", label: t("mm, kg") },
+				{ value: "us", label: t("in, lb") },
+			]}
+		/>
 	);
 }
 

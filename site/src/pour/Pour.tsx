@@ -20,12 +20,10 @@ export function Pour() {
 	const shown = shownRoom(index);
 	return (
 		<main class="pour" id="main" aria-busy={working.value}>
-			<div class="row pour-head no-print">
-				<a class="button" href={`#/job/${encodeURIComponent(current.id)}`}>
-					{t("Back to the floor")}
-				</a>
+			<div class="row pour-head">
+				<h1>{t("The pour: {name}", { name: current.name || t("no name yet") })}</h1>
 				{day && day.rooms.length > 1 && (
-					<div class="pick" role="group" aria-label={t("Pours")}>
+					<div class="pick no-print" role="group" aria-label={t("Pours")}>
 						{day.rooms.map((room, i) => (
 							<button type="button" key={keyOf(room)} aria-pressed={i === index} onClick={() => setIndex(i)}>
 								{pourName(room)}
@@ -33,11 +31,10 @@ export function Pour() {
 						))}
 					</div>
 				)}
-				<a class="button button-main" href={`#/day/${encodeURIComponent(current.id)}`}>
+				<a class="button button-main no-print" href={`#/day/${encodeURIComponent(current.id)}`}>
 					{t("Pour day on this phone")}
 				</a>
 			</div>
-			<h1>{t("The pour: {name}", { name: current.name || t("no name yet") })}</h1>
 			{day?.problems.map((problem) => (
 				<p class="field-error" role="alert" key={problem.field + problem.message}>
 					{said(problem.message)} {said(problem.remedy)}
@@ -70,6 +67,7 @@ function RoomView({ shown }: { shown: Shown }) {
 				{clock && !pour.rough && <Play room={room} pour={pour} plan={clock} at={moment} onMove={setAt} />}
 				<Batches pour={pour} />
 			</div>
+			{clock && <Notes shown={shown} />}
 			{clock && (
 				<section aria-labelledby="who">
 					<h2 id="who">{t("Who does what when")}</h2>
@@ -82,7 +80,6 @@ function RoomView({ shown }: { shown: Shown }) {
 
 function Verdict({ shown, clock }: { shown: Shown; clock: ClockPlan }) {
 	const day = pourDay.value;
-	const fewest = shown.pour.fewest;
 	const findings = (day?.findings ?? []).filter(
 		(finding) => finding.subject.room === shown.pour.id && finding.state === "broken",
 	);
@@ -108,6 +105,15 @@ function Verdict({ shown, clock }: { shown: Shown; clock: ClockPlan }) {
 			{findings.map((finding) => (
 				<Broken key={finding.rule} finding={finding} />
 			))}
+		</section>
+	);
+}
+
+/** What else could be done, and what the clock rests on. */
+function Notes({ shown }: { shown: Shown }) {
+	const fewest = shown.pour.fewest;
+	return (
+		<section aria-label={t("What the clock rests on")}>
 			{fewest &&
 				(fewest.timeline.kept ? (
 					<p>
@@ -121,7 +127,7 @@ function Verdict({ shown, clock }: { shown: Shown; clock: ClockPlan }) {
 					<p>{t("No crew of up to six people, three mixers and eight buckets keeps every edge in one pour.")}</p>
 				))}
 			{!shown.pour.rough && <InBays shown={shown} />}
-			<p class="small soft">{said(day?.setting.says)}</p>
+			<p class="small soft">{said(pourDay.value?.setting.says)}</p>
 		</section>
 	);
 }

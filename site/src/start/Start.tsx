@@ -11,6 +11,7 @@ import { go } from "../state/route";
 import { shop } from "../state/takeoff";
 import { usualUnits } from "../state/units";
 import { said, t } from "../words/words";
+import { FirstPicture } from "./Picture";
 
 async function startSteps(): Promise<void> {
 	const { job } = await call("jobs.new", { units: usualUnits() });
@@ -38,13 +39,15 @@ export function Start() {
 	return (
 		<main class="start" id="main">
 			<div class="start-lead">
-				<Profile />
-				<h1>{t("Level a floor in one pour, with the right number of bags.")}</h1>
-				<p>
-					{t(
-						"Enter the room and a few heights. Lowspot draws the low ground, counts bags and water, and says what to put right before a bucket is opened. Everything stays on this device.",
-					)}
-				</p>
+				<FirstPicture />
+				<div>
+					<h1>{t("Level a floor in one pour, with the right number of bags.")}</h1>
+					<p>
+						{t(
+							"Enter the room and a few heights. Lowspot draws the low ground, counts bags and water, and says what to put right before a bucket is opened. Everything stays on this device.",
+						)}
+					</p>
+				</div>
 			</div>
 			<div class="ways">
 				<section class="way">
@@ -81,19 +84,6 @@ export function Start() {
 	);
 }
 
-/** A low floor from the side, with the chalk line over it and the pour between the two. */
-function Profile() {
-	const deck = "C90 70 150 74 220 92S350 138 440 132 560 84 640 72";
-	return (
-		<svg class="start-profile" viewBox="0 0 640 150" preserveAspectRatio="none" aria-hidden="true">
-			<path class="start-pour" d={`M0 60V66${deck}V60Z`} />
-			<path class="start-ground" d={`M0 66${deck}V150H0Z`} />
-			<path class="start-deck" d={`M0 66${deck}`} />
-			<path class="start-plane" d="M0 60H640" />
-		</svg>
-	);
-}
-
 function Jobs() {
 	const [found, setFound] = useState<Found | null>(null);
 	const [told, setTold] = useState("");
@@ -109,7 +99,7 @@ function Jobs() {
 	}, [wanted]);
 	return (
 		<section aria-labelledby="jobs-title">
-			<div class="row" style={{ justifyContent: "space-between" }}>
+			<div class="row jobs-head">
 				<h2 id="jobs-title">{t("Kept on this device, in this browser")}</h2>
 				<label class="button">
 					{t("Open a job file…")}
@@ -126,6 +116,9 @@ function Jobs() {
 						}}
 					/>
 				</label>
+				<button type="button" onClick={() => saveAll().then(setTold)}>
+					{t("Save everything as one file")}
+				</button>
 			</div>
 			<p role="status" class="small">
 				{told}{" "}
@@ -204,35 +197,33 @@ function Jobs() {
 	);
 }
 
-/** How many jobs are found and shown, and how many of them are in no file; one file may hold them all. */
+/** How many jobs are found and shown, and how many of them are in no file. */
 function Counted({ found }: { found: Found }) {
-	const [told, setTold] = useState("");
-	const saveAll = async () => {
-		try {
-			const { text } = await call("jobs.export", { ids: [] });
-			save(`lowspot-all-${new Date().toISOString().slice(0, 10)}.json`, text, "application/json");
-			setTold(t("Jobs, sheets, rulebooks, prices and settings are in the file. “Open a job file” brings them back."));
-		} catch (error) {
-			setTold(said((error as Error).message));
-		}
-	};
+	const says = [
+		found.unsaved > 0 &&
+			t("{count} of {all} jobs have something in them that is in no file of yours.", {
+				count: found.unsaved,
+				all: found.all,
+			}),
+		found.count > found.jobs.length &&
+			t("{count} jobs match; the last {shown} are shown.", { count: found.count, shown: found.jobs.length }),
+	];
 	return (
-		<div class="row">
-			<button type="button" onClick={saveAll}>
-				{t("Save everything as one file")}
-			</button>
-			<span class="small soft" role="status">
-				{told ||
-					(found.unsaved > 0 &&
-						t("{count} of {all} jobs have something in them that is in no file of yours.", {
-							count: found.unsaved,
-							all: found.all,
-						}))}
-				{found.count > found.jobs.length &&
-					` ${t("{count} jobs match; the last {shown} are shown.", { count: found.count, shown: found.jobs.length })}`}
-			</span>
-		</div>
+		<p class="small soft" role="status">
+			{says.filter(Boolean).join(" ")}
+		</p>
 	);
+}
+
+/** Saves all that is kept as one file. Says what became of it. */
+async function saveAll(): Promise<string> {
+	try {
+		const { text } = await call("jobs.export", { ids: [] });
+		save(`lowspot-all-${new Date().toISOString().slice(0, 10)}.json`, text, "application/json");
+		return t("Jobs, sheets, rulebooks, prices and settings are in the file. “Open a job file” brings them back.");
+	} catch (error) {
+		return said((error as Error).message);
+	}
 }
 
 async function exportJob(entry: Entry): Promise<void> {

@@ -68,6 +68,7 @@ export const pour: Table = {
 	Pause: "Pausa",
 	"Play the pour": "Reproducir el vertido",
 	"Moment of the pour": "Momento del vertido",
+	"What the clock rests on": "En qué se basa el reloj",
 	"Back to the floor": "Volver al piso",
 	"Pour day on this phone": "Día del vertido en este teléfono",
 	"The pour: {name}": "El vertido: {name}",

@@ -19,6 +19,7 @@ export const start: Table = {
 	"Name of the job": "Nombre del trabajo",
 	"Name this job": "Póngale nombre a este trabajo",
 	"Parts of the job": "Partes del trabajo",
+	More: "Más",
 	Undo: "Deshacer",
 	Redo: "Rehacer",
 	"Help: {title}": "Ayuda: {title}",
