@@ -32,7 +32,7 @@ console.log(`built ${buildName} in ${((Date.now() - started) / 1000).toFixed(1)}
 
 /** Every file that the build is made from: the build is named after them. */
 function sources() {
-	const folders = ["engine", "rules", "wasm", "site/src", "site/public", "site/serve"].map((folder) =>
+	const folders = ["engine", "rules", "wasm", "site/src", "site/style", "site/public", "site/serve"].map((folder) =>
 		join(root, folder),
 	);
 	const files = ["go.mod", "go.sum", "site/index.html", "site/build.mjs", "site/package-lock.json"].map((file) =>

@@ -29,6 +29,7 @@ async function walk(name, options, take) {
 const longest = 6000; // pixels: what lies lower on a very long page is left to the eye
 
 async function full(page, path) {
+	await page.evaluate(() => scrollTo(0, 0));
 	const [width, height] = await page.evaluate(() => [innerWidth, document.documentElement.scrollHeight]);
 	await page.screenshot({ path: `${path}.png`, fullPage: true, timeout: 90_000, clip: { x: 0, y: 0, width, height: Math.min(height, longest) } });
 }
