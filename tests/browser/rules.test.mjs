@@ -1,6 +1,7 @@
 // The experienced installer: "this bag says otherwise". The rulebook is changed in a form, checked, kept, handed on; and no rule can stop the page.
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { startEngine } from "./engine.mjs";
 import { atHand, browse, open } from "./harness.mjs";
 
 const { server, browser } = await atHand();
@@ -136,6 +137,37 @@ test("what would clear a check is found, done by one tap and undone by another",
 	await card.waitFor();
 	assert.deepEqual(complaints, []);
 	await page.close();
+});
+
+test("a rulebook that ships later is brought in rule by rule: what the person changed stays, and what both changed is asked", async () => {
+	const other = await browse();
+	const { page, complaints } = await ready(other.context);
+	const engine = await startEngine(page);
+	const { text: ships } = await engine.have("books.shipped");
+	// The book that shipped when the person began: two of its figures were others.
+	const base = ships.replace("sheet.greatest_lift ?? mm(30)", "sheet.greatest_lift ?? mm(25)").replace("value: mm(10)", "value: mm(12)");
+	const text = base.replace("sheet.greatest_lift ?? mm(25)", "sheet.greatest_lift ?? mm(20)").replace("?? mm(3))", "?? mm(4))");
+	await engine.have("books.keep", { id: "mine", title: "My rulebook", text, base });
+	await engine.end();
+	await page.reload();
+	await page.getByRole("link", { name: "Rulebook", exact: true }).click();
+	const later = page.getByRole("region", { name: "A later rulebook has shipped" });
+	await later.getByText("Filled least").waitFor();
+	const conflict = later.locator(".conflict");
+	assert.equal(await conflict.count(), 1);
+	assert.match(await conflict.innerText(), /Both changed: Greatest lift[\s\S]*mm\(20\)[\s\S]*mm\(30\)/);
+	await later.getByRole("button", { name: "Bring my rulebook up to it" }).click();
+	await bookKept(page);
+	await page.reload();
+	const after = await startEngine(page);
+	const mine = (await after.have("books.list")).books.find((book) => book.id === "mine");
+	assert.equal(mine.base, ships);
+	assert.match(mine.text, /greatest_lift \?\? mm\(20\)/, "the person's own, where both changed and nothing was taken");
+	assert.match(mine.text, /least_depth \?\? mm\(4\)/, "what only the person changed");
+	assert.match(mine.text, /value: mm\(10\)/, "what only the later book changed");
+	await later.waitFor({ state: "detached" });
+	assert.deepEqual(complaints, []);
+	await other.end();
 });
 
 test("switching a rule off takes a reason, which stands among the findings", async () => {

@@ -83,3 +83,55 @@ test("every layer of the map is a button, and what it shows stands in a table to
 	assert.ok(await page.locator(".print-only tbody tr").first().isVisible());
 	await page.close();
 });
+
+test("moisture tests are entered one by one, each held against its method, and stand on the map", async () => {
+	const { page, complaints } = await open(browser.context, server.address);
+	page.setDefaultTimeout(90_000);
+	await demo(page);
+	await page.locator("#deck > summary").click();
+	const screed = page.locator("#deck .card", { has: page.locator("[data-field='rooms/0/decks/1/name']") });
+	await screed.locator("[data-field$='moisture.method']").evaluate((field) => field.closest("details").setAttribute("open", ""));
+	await screed.locator("[data-field$='moisture.method']").selectOption("probes");
+	await screed.locator("[data-field$='slab.sides']").selectOption("one");
+	const tests = screed.locator("[data-group=moisture-tests]");
+	await tests.locator("summary").first().click();
+	await tests.getByRole("button", { name: "Tested here" }).first().click();
+	await tests.getByLabel("Humidity at test 1").fill("70");
+	await tests.getByLabel("Depth of test 1").fill("5");
+	await tests.getByLabel("How long test 1 stood").fill("26");
+	await tests.getByText("The probe sat 5 mm deep; it needs 18 mm.").waitFor();
+	await tests.getByLabel("Depth of test 1").fill("18");
+	await tests.getByText("It counts.").waitFor();
+	await here(page);
+	await page.getByRole("button", { name: "Moisture tests", exact: true }).click();
+	await page.locator("path.test-made").first().waitFor({ state: "attached" });
+	assert.deepEqual(complaints, []);
+	await page.close();
+});
+
+test("each plane's cost stands beside it once there is a price list, and so does what a remedy costs", async () => {
+	const { page } = await open(browser.context, server.address);
+	page.setDefaultTimeout(90_000);
+	await demo(page);
+	await unfold(page, "study-planes");
+	await page.locator("#study-planes", { hasText: "A price list gives what each plane costs" }).waitFor();
+	const job = await page.evaluate(() => location.hash);
+	await page.evaluate(() => (location.hash = "#/counter"));
+	await page.getByText("Prices and shop").click();
+	const text = "Item;Pack;Price;Tax class;Stock code;Cost\r\nLeveller;25 kg;24,50;standard;L-25;17,00\r\n";
+	await page.locator(".shop input[type=file]").setInputFiles({ name: "prices.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+	await page.getByText("1 prices taken, 0 rows left out.").waitFor();
+	await page.waitForTimeout(500);
+	await page.evaluate((hash) => (location.hash = hash), job);
+	await here(page);
+	if (!(await page.locator("#study-planes table").isVisible())) await unfold(page, "study-planes");
+	const level = page.locator("#study-planes tbody tr[data-plane=Level] [data-cost]");
+	await level.filter({ hasText: /\d+\.\d\d EUR/ }).waitFor();
+	const costs = await page.locator("#study-planes [data-cost]").allInnerTexts();
+	assert.ok(costs.every((cost) => /^\d[\d,]*\.\d\d EUR$/.test(cost)), costs.join());
+	await page.locator("#study-planes tbody tr", { hasText: "Level through Kitchen" }).getByRole("button", { name: "Choose" }).click();
+	const thin = page.locator('.finding[data-rule="thin-over-wood"][data-state="broken"]');
+	await thin.getByText("What would clear it").click();
+	await thin.getByText(/Price: \d+\.\d\d EUR becomes \d+\.\d\d EUR \(\+\d+\.\d\d EUR\)/).first().waitFor();
+	await page.close();
+});

@@ -22,7 +22,7 @@ export function MoistureTests(props: Made) {
 				{t("{method}: {needed} tests on this deck.", { method: said(tests.method), needed: tests.needed })}{" "}
 				{tests.probeDepth && t("Probes sit {depth} deep.", { depth: said(tests.probeDepth.text) })}
 			</p>
-			<ol class="small">
+			<ol class="small test-spots">
 				{tests.spots.map((spot) => (
 					<li key={`${spot.x.si}/${spot.y.si}`}>
 						{t("x {x}, y {y}", { x: said(spot.x.text), y: said(spot.y.text) })}{" "}

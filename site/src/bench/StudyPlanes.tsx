@@ -31,9 +31,6 @@ export function Planes({ index, studied }: { index: number; studied: RoomStudy }
 								<th scope="col">{t("Depth")}</th>
 								<th scope="col">{t("Fall across")}</th>
 								<th scope="col">{t("At the doors")}</th>
-								<th scope="col">
-									<span class="unseen">{t("Choose")}</span>
-								</th>
 							</tr>
 						</thead>
 						<tbody>
@@ -77,6 +74,18 @@ function PlaneRow(props: { index: number; room: string; plane: PlaneStudy; again
 					<span class="short"> {t("misses the least depth by {short}", { short: said(plane.short.text) })}</span>
 				)}
 				{plane.dry.si > 0 && <span class="short"> {t("{area} stays bare", { area: said(plane.dry.text) })}</span>}
+				<button
+					type="button"
+					class="choose"
+					aria-pressed={plane.chosen}
+					onClick={() =>
+						editRoom(props.index, "plane", (room) => {
+							room.plane = plane.choice;
+						})
+					}
+				>
+					{plane.chosen ? t("Chosen") : t("Choose")}
+				</button>
 			</th>
 			<td>
 				{reckoned(plane.bags)}
@@ -98,19 +107,6 @@ function PlaneRow(props: { index: number; room: string; plane: PlaneStudy; again
 						{door.class && <span class="soft small"> {said(door.class)}</span>}
 					</div>
 				))}
-			</td>
-			<td>
-				<button
-					type="button"
-					aria-pressed={plane.chosen}
-					onClick={() =>
-						editRoom(props.index, "plane", (room) => {
-							room.plane = plane.choice;
-						})
-					}
-				>
-					{plane.chosen ? t("Chosen") : t("Choose")}
-				</button>
 			</td>
 		</tr>
 	);
