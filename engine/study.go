@@ -63,8 +63,10 @@ func (s *study) room(r *roomWork) (RoomStudy, *spread) {
 	out.Suspects, out.Screened = s.suspects(r)
 	out.Planes = s.planes(r)
 	out.Lifts = s.lifts(r)
-	out.Flatness = s.flatness(r)
 	out.Heights = s.heights(r)
+	if out.Flatness, err = s.flatness(r); err != nil {
+		fail("/readings", err)
+	}
 	if out.Grinding, err = s.grinding(r); err != nil {
 		fail("/decks", err)
 	}

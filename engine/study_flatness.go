@@ -7,15 +7,14 @@ import (
 )
 
 // flatness holds the deck against the flatness wanted, and says what the pour leaves.
-func (s *study) flatness(r *roomWork) *FlatnessStudy {
+func (s *study) flatness(r *roomWork) (*FlatnessStudy, error) {
 	named, stated := s.facts["finish.tolerance"]
 	wanted := flatnessFor(named.Value.Text, s.facts["finish.kind"].Value.Text)
 	out := &FlatnessStudy{Name: wanted.name, Stated: stated, Gaps: []GapStudy{}, Cures: s.uncured(r), Lines: []FNumbersStudy{}, Classes: []FNumberClasses{}}
 	for _, tolerance := range wanted.tolerances() {
 		out.Gaps = append(out.Gaps, s.gap(r, tolerance))
 	}
-	s.fNumbers(r, out)
-	return out
+	return out, s.fNumbers(r, out)
 }
 
 func (s *study) gap(r *roomWork, tolerance floor.Tolerance) GapStudy {
@@ -43,9 +42,13 @@ func (s *study) uncured(r *roomWork) []string {
 		"A pour runs flat within its flow time only; what is poured late, thick or past a dead wet edge stands as a ridge.")
 }
 
-func (s *study) fNumbers(r *roomWork, out *FlatnessStudy) {
+func (s *study) fNumbers(r *roomWork, out *FlatnessStudy) error {
+	lines, err := floor.FLines(r.points)
+	if err != nil {
+		return err
+	}
 	var all []floor.FNumbers
-	for _, line := range floor.FLines(r.points) {
+	for _, line := range lines {
 		heights := make([]float64, len(line))
 		for k, i := range line {
 			heights[k] = r.heights[i]
@@ -59,7 +62,7 @@ func (s *study) fNumbers(r *roomWork, out *FlatnessStudy) {
 		out.Lines = append(out.Lines, fWords(numbers, first, last))
 	}
 	if len(all) == 0 {
-		return
+		return nil
 	}
 	together := floor.CombineFNumbers(all)
 	words := fWords(together, floor.Point{}, floor.Point{})
@@ -68,6 +71,7 @@ func (s *study) fNumbers(r *roomWork, out *FlatnessStudy) {
 		kept := reaches(together.Flatness, class.Flatness) && reaches(together.Levelness, class.Levelness)
 		out.Classes = append(out.Classes, FNumberClasses{class.Name, class.Flatness, class.Levelness, kept})
 	}
+	return nil
 }
 
 func reaches(f floor.FNumber, least float64) bool { return f.Unbounded || f.Value >= least }

@@ -104,6 +104,9 @@ func (o Outline) checkHoles() error {
 
 // overlap finds a spot where two rings have ground in common.
 func overlap(r, s Ring) (Point, bool) {
+	if farApart(r, s) {
+		return Point{}, false
+	}
 	if at, some := r.stretch(s, s.holds); some {
 		return at, true
 	}
@@ -113,6 +116,13 @@ func overlap(r, s Ring) (Point, bool) {
 	// No wall of either runs inside the other: they lie apart, or are the same ring.
 	at := r.justInside()
 	return at, s.holds(at)
+}
+
+// farApart tells whether the rectangles round two rings lie apart, which is soon seen.
+func farApart(r, s Ring) bool {
+	low, high := Bounds(r)
+	least, most := Bounds(s)
+	return apart(low.X, high.X, least.X, most.X) || apart(low.Y, high.Y, least.Y, most.Y)
 }
 
 // holds tells whether p lies in the ring and on none of its walls.

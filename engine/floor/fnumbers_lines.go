@@ -9,35 +9,42 @@ import (
 // offPlace is how far a reading may lie from where its line wants it, metres: what a mark on a tape gives or takes.
 const offPlace = 0.010
 
+// mostFReadings is how many readings are looked through. More are a scanned cloud, which has a line in every direction.
+const mostFReadings = 20_000
+
 // fSpacings are the distances between readings that F-numbers take, metres.
 var fSpacings = [...]float64{foot, 0.3}
 
 // FLines finds every straight line of twelve readings or more at 12 in or at 300 mm, as indexes in order along it, each line once and as long as it goes.
-func FLines(points []Point) [][]int {
-	grid := byCell(points)
+// In more than 20,000 readings it looks for none; the error is an *Error.
+func FLines(points []Point) ([][]int, error) {
+	if len(points) > mostFReadings {
+		return nil, &Error{Code: "f-too-many", Message: "In more than 20,000 readings no lines for F-numbers are looked for.", Remedy: "Take the F-number lines as a survey of their own."}
+	}
+	grid, known := byCell(points), pairs{}
 	var lines [][]int
 	for _, spacing := range fSpacings {
 		for i := range points {
 			for _, j := range grid.ring(points, i, spacing) {
-				if line := grid.lineFrom(points, i, j, spacing); len(line) >= leastFReadings && !alreadyIn(lines, line) {
+				if line := grid.lineFrom(points, i, j, spacing); len(line) >= leastFReadings && !known.has(line[0], line[1]) {
 					lines = append(lines, line)
+					known.add(line)
 				}
 			}
 		}
 	}
-	return lines
+	return lines, nil
 }
 
-// alreadyIn tells whether two neighbours of a line already are neighbours of one of the lines.
-func alreadyIn(lines [][]int, line []int) bool {
-	for _, other := range lines {
-		for k := 1; k < len(other); k++ {
-			if (other[k-1] == line[0] && other[k] == line[1]) || (other[k] == line[0] && other[k-1] == line[1]) {
-				return true
-			}
-		}
+// pairs are the neighbours on the lines so far.
+type pairs map[[2]int]bool
+
+func (p pairs) has(i, j int) bool { return p[[2]int{min(i, j), max(i, j)}] }
+
+func (p pairs) add(line []int) {
+	for k := 1; k < len(line); k++ {
+		p[[2]int{min(line[k-1], line[k]), max(line[k-1], line[k])}] = true
 	}
-	return false
 }
 
 // cellGrid finds readings by place.

@@ -66,7 +66,7 @@ function FNumbers({ flatness }: { flatness: FlatnessStudy }) {
 		return (
 			<p class="small soft">
 				{t(
-					"F-numbers need twelve readings or more on a straight line, 12 in (or 300 mm) apart; there is no such line.",
+					"F-numbers need twelve readings or more on a straight line, 12 in (or 300 mm) apart; none was found.",
 				)}
 			</p>
 		);

@@ -189,8 +189,8 @@ export const bench: Table = {
 	kept: "se cumple",
 	over: "se excede",
 	"What pouring does not cure": "Lo que el vertido no corrige",
-	"F-numbers need twelve readings or more on a straight line, 12 in (or 300 mm) apart; there is no such line.":
-		"Los números F necesitan doce lecturas o más en línea recta, cada 12 in (o 300 mm); no hay una línea así.",
+	"F-numbers need twelve readings or more on a straight line, 12 in (or 300 mm) apart; none was found.":
+		"Los números F necesitan doce lecturas o más en línea recta, cada 12 in (o 300 mm); no se halló ninguna.",
 	"F-numbers of the bare deck, along lines of readings":
 		"Números F de la base desnuda, a lo largo de líneas de lecturas",
 	Line: "Línea",
