@@ -65,9 +65,7 @@ function FNumbers({ flatness }: { flatness: FlatnessStudy }) {
 	if (!flatness.all) {
 		return (
 			<p class="small soft">
-				{t(
-					"F-numbers need twelve readings or more on a straight line, 12 in (or 300 mm) apart; none was found.",
-				)}
+				{t("F-numbers need twelve readings or more on a straight line, 12 in (or 300 mm) apart; none was found.")}
 			</p>
 		);
 	}

@@ -214,8 +214,7 @@ export const sentences: Table = {
 	"Take a longer line: 11 ft or more.": "Tome una línea más larga: 11 ft o más.",
 	"In more than 20,000 readings no lines for F-numbers are looked for.":
 		"En más de 20,000 lecturas no se buscan líneas para números F.",
-	"Take the F-number lines as a survey of their own.":
-		"Tome las líneas para números F como un levantamiento aparte.",
+	"Take the F-number lines as a survey of their own.": "Tome las líneas para números F como un levantamiento aparte.",
 	"A height on the line isn't a number.": "Una altura de la línea no es un número.",
 	"Correct the reading or leave the line out.": "Corrija la lectura o deje fuera la línea.",
 	"F-numbers need readings 12 in apart.": "Los números F necesitan lecturas cada 12 in.",
