@@ -207,12 +207,15 @@ func measureAlong(line []stretch) []mark {
 // rings strings borders end to end into closed polygons.
 func rings(borders []border) []floor.Ring {
 	pool := newPool(0.05)
-	from := map[int][]int{}
 	ends := make([]int, len(borders))
 	starts := make([]int, len(borders))
 	for i, b := range borders {
 		starts[i], ends[i] = pool.id(b.from), pool.id(b.to)
-		from[starts[i]] = append(from[starts[i]], i)
+	}
+	// The borders that start at a point, in their order: first[point], then after[that one], and so on.
+	first, after := slices.Repeat([]int{-1}, len(pool.points)), make([]int, len(borders))
+	for i := len(borders) - 1; i >= 0; i-- {
+		after[i], first[starts[i]] = first[starts[i]], i
 	}
 	used := make([]bool, len(borders))
 	out := []floor.Ring{}
@@ -224,14 +227,9 @@ func rings(borders []border) []floor.Ring {
 		for at := i; at >= 0; {
 			used[at] = true
 			ring = append(ring, pool.points[starts[at]])
-			next := -1
-			for _, k := range from[ends[at]] {
-				if !used[k] && starts[k] != ends[k] {
-					next = k
-					break
-				}
+			for at = first[ends[at]]; at >= 0 && (used[at] || starts[at] == ends[at]); {
+				at = after[at]
 			}
-			at = next
 		}
 		if ring = straighten(ring); len(ring) > 2 {
 			out = append(out, ring)

@@ -34,14 +34,11 @@ func (p *pool) id(at floor.Point) int {
 		}
 	}
 	id := p.add(at)
-	seen := [][2]int{}
-	for _, dx := range []float64{-same, same} {
-		for _, dy := range []float64{-same, same} {
-			key := p.key(floor.Point{X: at.X + dx, Y: at.Y + dy})
-			if !slices.Contains(seen, key) {
-				seen = append(seen, key)
-				p.filed[key] = append(p.filed[key], id)
-			}
+	low, high := p.key(floor.Point{X: at.X - same, Y: at.Y - same}), p.key(floor.Point{X: at.X + same, Y: at.Y + same})
+	for x := low[0]; x <= high[0]; x++ {
+		for y := low[1]; y <= high[1]; y++ {
+			key := [2]int{x, y}
+			p.filed[key] = append(p.filed[key], id)
 		}
 	}
 	return id

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"lowspot/engine"
 	"lowspot/engine/pour"
 )
 
@@ -56,5 +57,38 @@ func TestTheCalendarFileReadsBackWhole(t *testing.T) {
 			assert.Contains(t, about, caution)
 		}
 		assert.Len(t, event.Alarms(), 1)
+	}
+}
+
+// A whole job's holds: patch, barrier, every coat of primer, the lift below, walking, tiling, covering.
+func TestEveryHoldOfAWholeJobIsInItsCalendarFile(t *testing.T) {
+	job, book := engine.DemoJob("demo"), engine.ShippedRulebook()
+	job.Start = "2026-05-04T08:00"
+	job.Rooms[0].Decks[1].Answers["deck.barrier"] = "yes"
+	job.Rooms[0].Readings.Rows[7].Height = "1262" // a hole that takes two lifts
+	text, err := engine.MakeCalendar(job, book, "2026-05-01T06:00:00Z")
+	require.NoError(t, err)
+	calendar, err := ics.ParseCalendar(strings.NewReader(text))
+	require.NoError(t, err)
+	events := map[string]*ics.VEvent{}
+	for _, event := range calendar.Events() {
+		events[event.GetProperty(ics.ComponentPropertyUniqueId).Value] = event
+	}
+	held := 0
+	for _, entry := range engine.MakePour(job, book).Sheet.Entries {
+		if entry.Hold == "" {
+			continue
+		}
+		held++
+		event := events["demo."+entry.ID+"@lowspot.invalid"]
+		require.NotNil(t, event, entry.ID)
+		assert.Equal(t, entry.Hold, ics.FromText(event.GetProperty(ics.ComponentPropertySummary).Value))
+		from, err := time.Parse("2006-01-02T15:04:05", entry.End)
+		require.NoError(t, err)
+		assert.Equal(t, from.Format("20060102T150405"), event.GetProperty(ics.ComponentPropertyDtStart).Value)
+	}
+	assert.Len(t, events, held)
+	for _, id := range []string{"patch", "barrier-1", "barrier-2", "prime-1", "prime-2", "pour-1", "prime-over-1", "off-it", "no-tile", "no-cover"} {
+		assert.Contains(t, events, "demo."+id+"@lowspot.invalid")
 	}
 }
