@@ -1,9 +1,10 @@
 // What the page says of keeping is true: one tab writes a job, the line in the bar says where it stands, earlier states and whole backups come back.
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
+import { readFileSync, truncateSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { startEngine } from "./engine.mjs";
-import { browse, open, serve } from "./harness.mjs";
+import { browse, folder, open, serve } from "./harness.mjs";
 
 let server;
 before(async () => {
@@ -188,3 +189,68 @@ test("everything goes into one file on the page and comes back in an empty brows
 		assert.deepEqual(complaints, []);
 	});
 });
+
+test("a full disk is told on the page as long as it lasts; what is on the page stays there and can be saved as a file", () =>
+	inBrowser(async (context) => {
+		const { page } = await open(context, server.address);
+		await newJob(page, "Hall");
+		const cdp = await context.newCDPSession(page);
+		const origin = new URL(server.address).origin;
+		await cdp.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1000 }); // bytes: less than is there
+		const told = page.getByRole("alert").filter({ hasText: "Not kept: the browser has no room left for this page." });
+		// Chromium asks only every half minute how much room there is.
+		for (let edit = 0; edit < 60 && !(await told.isVisible()); edit++) {
+			await named(page).fill(`Hall on a full disk ${edit}`);
+			await page.waitForTimeout(1000);
+		}
+		await named(page).fill("Hall on a full disk");
+		await told.getByText("Export your jobs to a file, then remove old jobs or free space on the device.").waitFor();
+		await page.locator(".bar-kept[data-kept=false]").first().waitFor();
+		const saved = async () => {
+			const [download] = await Promise.all([
+				page.waitForEvent("download"),
+				page.getByRole("button", { name: "Save as file" }).click(),
+			]);
+			return JSON.parse(readFileSync(await download.path(), "utf8")).jobs[0].name;
+		};
+		await page.locator(".bar-kept").first().click();
+		assert.equal(await saved(), "Hall on a full disk");
+		assert.equal(await named(page).inputValue(), "Hall on a full disk");
+		await told.waitFor();
+		await cdp.send("Storage.overrideQuotaForOrigin", { origin });
+		await named(page).fill("Hall with room again");
+		await allKept(page);
+		await told.waitFor({ state: "detached" });
+		await page.reload();
+		await page.waitForFunction(() => document.querySelector(".bar-name input")?.value === "Hall with room again");
+	}));
+
+test("a file that isn't one, nests without end or is too large is refused in words, and what is here is untouched", () =>
+	inBrowser(async (context) => {
+		const { page } = await open(context, server.address);
+		const id = await newJob(page, "Hall");
+		const engine = await startEngine(page);
+		const before = await engine.have("jobs.open", { id });
+		await page.getByRole("link", { name: "Lowspot, first screen" }).click();
+		const deep = "[".repeat(5_000_000);
+		const job = (parts) => `{"lowspot": 1, "jobs": [{"format": 1, "id": "x", "name": "", "rooms": [${parts}]}]}`;
+		const room = `{"readings": {"rows": [${"{},".repeat(260_000)}{}]}}`;
+		const refused = {
+			"It does not hold jobs of this tool.": "a,b\n1,2",
+			"Its brackets are nested too deep.": `{"lowspot": 1, "jobs": ${deep}`,
+			"more than 1000 rooms": job(`${"{},".repeat(1000)}{}`),
+			"more than 250000 readings in a room": job(room),
+		};
+		for (const [why, text] of Object.entries(refused)) {
+			const file = { name: "stranger.json", mimeType: "application/json", buffer: Buffer.from(text) };
+			await page.locator("input[type=file]").setInputFiles(file);
+			await page.getByRole("status").filter({ hasText: why }).waitFor({ timeout: 60_000 });
+		}
+		const huge = join(folder("huge"), "huge.json");
+		writeFileSync(huge, "{");
+		truncateSync(huge, (64 << 20) + 1);
+		await page.locator("input[type=file]").setInputFiles(huge);
+		await page.getByText("This file is larger than any job. Choose a job file.").waitFor();
+		assert.equal((await engine.have("jobs.list")).jobs.length, 1);
+		assert.deepEqual(await engine.have("jobs.open", { id }), before);
+	}));

@@ -1,6 +1,7 @@
 package kept
 
 import (
+	"context"
 	"encoding/json"
 	"fmt"
 	"strings"
@@ -9,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"lowspot/engine"
+	"lowspot/wasm/store"
 )
 
 func TestAWholeStoreGoesIntoOneFileAndComesBackElsewhere(t *testing.T) {
@@ -40,6 +42,29 @@ func TestAWholeStoreGoesIntoOneFileAndComesBackElsewhere(t *testing.T) {
 	sheets, err := there.Sheets().List(t.Context())
 	require.NoError(t, err)
 	require.Equal(t, "20 kg", sheets[0].Sheet.Values["sheet.bag_mass"])
+}
+
+// fullDisk takes nothing more.
+type fullDisk struct{ store.Store }
+
+func (fullDisk) Write(context.Context, func(store.Writer) error) error { return store.ErrFull }
+
+func TestOnAFullDiskAFileComesAllTheSame(t *testing.T) {
+	k, _ := keeper()
+	keep(t, k, job("a", "Hall"))
+	k.Store = fullDisk{k.Store}
+	_, err := k.KeepJob(t.Context(), job("a", "Hall, longer"))
+	require.Equal(t, "full", problem(t, err).Code)
+	content, err := k.Export(t.Context(), []string{"a"})
+	require.NoError(t, err)
+	file, err := ReadFile(content)
+	require.NoError(t, err)
+	require.Equal(t, "Hall", file.Jobs[0].Name, "as it was kept")
+	content, err = k.Write(job("a", "Hall, longer"))
+	require.NoError(t, err)
+	file, err = ReadFile(content)
+	require.NoError(t, err)
+	require.Equal(t, "Hall, longer", file.Jobs[0].Name, "as it is shown")
 }
 
 func TestAWholeStoreBringsPricesAndSettingsWhereNobodyMadeAnyYet(t *testing.T) {

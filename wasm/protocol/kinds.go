@@ -60,6 +60,7 @@ var kinds = []kind{
 	worked("prices.set", setPrice),
 	worked("after", after),
 	worked("jobs.read", readJobText),
+	worked("jobs.write", writeJobText),
 	worked("jobs.new", newJob),
 	worked("jobs.demo", demoJob),
 

@@ -95,6 +95,12 @@ func exportJobs(ctx context.Context, b *Bridge, e ExportJobs) (FileText, error) 
 	return FileText{Text: string(content)}, err
 }
 
+// writeJobText gives a job as a file as it is shown, for where it can't be kept.
+func writeJobText(b *Bridge, m MadeJob) (FileText, error) {
+	content, err := b.Keeper.Write(m.Job)
+	return FileText{Text: string(content)}, err
+}
+
 func importFile(ctx context.Context, b *Bridge, f FileText) (kept.Imported, error) {
 	return b.Keeper.Import(ctx, []byte(f.Text))
 }

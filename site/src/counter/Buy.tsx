@@ -5,6 +5,7 @@ import { Pick, Section } from "../parts/fields";
 import { bookText } from "../state/book";
 import { fileName, save } from "../state/files";
 import { job } from "../state/job";
+import { saveAsFile } from "../state/kept";
 import { shareLink } from "../state/share";
 import { shop, takeOff, watchTakeOff } from "../state/takeoff";
 import { said, t } from "../words/words";
@@ -103,14 +104,12 @@ function Files() {
 				: t("Copied. The whole job stands in the link; the customer’s name doesn’t."),
 		);
 	};
-	const file = async () =>
-		save(fileName(current.name, "json"), (await call("jobs.export", { ids: [current.id] })).text, "application/json");
 	return (
 		<>
 			<button type="button" onClick={csv}>
 				{t("Save the list as CSV")}
 			</button>
-			<button type="button" onClick={file}>
+			<button type="button" onClick={() => saveAsFile(current)}>
 				{t("Save the job as a file")}
 			</button>
 			<button type="button" onClick={link}>

@@ -37,6 +37,7 @@ export interface Contract {
 	"prices.set": { body: TypedPrice; reply: ShopBody };
 	"after": { body: PlanJob; reply: AfterPlan };
 	"jobs.read": { body: FileText; reply: MadeJob };
+	"jobs.write": { body: MadeJob; reply: FileText };
 	"jobs.new": { body: WantedJob; reply: MadeJob };
 	"jobs.demo": { body: Nothing; reply: MadeJob };
 	"jobs.list": { body: Wanted; reply: Found };

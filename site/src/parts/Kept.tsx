@@ -1,4 +1,5 @@
 // Where the open job stands, always in view: last kept, last exported; who writes it; and the reminder to save a file.
+import { inWords } from "../engine/error";
 import { job } from "../state/job";
 import { allKept, keepTrouble, putOff, saveAsFile, stands } from "../state/kept";
 import { to } from "../state/route";
@@ -39,9 +40,9 @@ export function KeptNotices() {
 					)}
 				</div>
 			)}
-			{keepTrouble.value && (
+			{keepTrouble.value.length > 0 && (
 				<div class="notice notice-stop" role="alert">
-					{said(keepTrouble.value)}
+					{keepTrouble.value.map(said).join(" ")}
 				</div>
 			)}
 			{stands.value?.remind && (
@@ -69,7 +70,7 @@ export function SaveButton() {
 			onClick={() =>
 				job.value &&
 				saveAsFile(job.value).catch((error: Error) => {
-					keepTrouble.value = error.message;
+					keepTrouble.value = inWords(error);
 				})
 			}
 		>

@@ -2,6 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { call, callLatest, isEngineError } from "../engine/client";
 import type { KeptEntry as Entry, Found } from "../engine/contract";
+import { inWords } from "../engine/error";
 import { when } from "../parts/Kept";
 import { loadBook } from "../state/book";
 import { fileName, save } from "../state/files";
@@ -247,6 +248,6 @@ async function bring(file: File): Promise<string> {
 			.filter(Boolean)
 			.join(" ");
 	} catch (error) {
-		return isEngineError(error) ? said(error.message) : t("This file can’t be read.");
+		return isEngineError(error) ? inWords(error).map(said).join(" ") : t("This file can’t be read.");
 	}
 }

@@ -2,12 +2,13 @@
 import { computed, signal } from "@preact/signals";
 import { call, callLatest } from "../engine/client";
 import type { Job, Standing } from "../engine/contract";
+import { inWords } from "../engine/error";
 import { fileName, save } from "./files";
 import { askToLast } from "./lasting";
 import { writer } from "./writer";
 
 export const stands = signal<Standing | null>(null);
-export const keepTrouble = signal("");
+export const keepTrouble = signal<string[]>([]);
 const onDisk = signal<Job | null>(null);
 const shown = signal<Job | null>(null);
 
@@ -26,7 +27,7 @@ export function noteOpened(job: Job | null, standing: Standing | null): void {
 	shown.value = job;
 	onDisk.value = standing ? job : null;
 	stands.value = standing;
-	keepTrouble.value = "";
+	keepTrouble.value = [];
 }
 
 /** Keeps what is shown. edited: by the person, not only made or opened. */
@@ -43,11 +44,11 @@ async function keepNow(next: Job, edited: boolean): Promise<void> {
 			onDisk.value = next;
 			stands.value = standing;
 		}
-		keepTrouble.value = "";
+		keepTrouble.value = [];
 		tabs?.postMessage(next.id);
 		if (edited) void askToLast();
 	} catch (error) {
-		keepTrouble.value = (error as Error).message;
+		keepTrouble.value = inWords(error);
 	}
 }
 
@@ -63,11 +64,12 @@ export function onKeptElsewhere(id: () => string | undefined, look: () => void):
 	});
 }
 
-/** Saves the open job as a file of the person's own. */
+/** Saves the open job as a file of the person's own: as it is shown, even where it can't be kept. */
 export async function saveAsFile(job: Job): Promise<void> {
 	await settled();
-	const { text } = await call("jobs.export", { ids: [job.id] });
+	const { text } = allKept.value ? await call("jobs.export", { ids: [job.id] }) : await call("jobs.write", { job });
 	save(fileName(job.name, "json"), text, "application/json");
+	if (!allKept.value) return;
 	const { job: _, ...standing } = await call("jobs.open", { id: job.id });
 	stands.value = standing;
 }
