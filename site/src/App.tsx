@@ -8,6 +8,7 @@ import { Shared } from "./counter/Shared";
 import { call, type EngineEvent, onEngine } from "./engine/client";
 import { Help } from "./help/Help";
 import { KeptView } from "./kept/KeptView";
+import { Papers } from "./papers/Papers";
 import { Bar } from "./parts/Bar";
 import { Busy } from "./parts/Busy";
 import { KeptNotices } from "./parts/Kept";
@@ -125,6 +126,7 @@ const jobViews: Record<string, () => JSX.Element | null> = {
 	buy: Buy,
 	steps: Steps,
 	sheet: Sheet,
+	papers: Papers,
 	kept: KeptView,
 };
 

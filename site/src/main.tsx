@@ -13,6 +13,7 @@ import "../style/counter.css";
 import "../style/steps.css";
 import "../style/help.css";
 import "../style/sheet.css";
+import "../style/papers.css";
 import "../style/kept.css";
 import { render } from "preact";
 import { App } from "./App";

@@ -49,6 +49,7 @@ const pages = {
 	buy: view("buy", ".quote-lines"),
 	steps: view("steps", ".step"),
 	sheet: view("sheet", ".paper-tables"),
+	papers: view("papers", ".scale-map .pin"),
 	help: view("help", ".help-words"),
 	rules: view("rules", ".rules-entry"),
 	counter: view("counter", "main"),

@@ -9,6 +9,7 @@ export type Wanted = {
 	needed?: boolean; // rather over something than left out
 	tone?: string; // a class of its own
 	angle?: number; // degrees that it is turned by
+	boxed?: number; // pixels of a box round it
 };
 export type Placed = Wanted & { at: Place };
 
@@ -35,7 +36,8 @@ export function boxOf(word: Wanted, at: Place): Box {
 	if (Math.abs(word.angle ?? 0) > 45)
 		return { left: at.x - 8, right: at.x + 8, top: at.y - width / 2, bottom: at.y + width / 2 };
 	const left = at.x - { start: 0, middle: width / 2, end: width }[at.anchor];
-	return { left: left - 2, right: left + width + 2, top: at.y - 8, bottom: at.y + 8 };
+	const box = word.boxed ?? 0;
+	return { left: left - 2 - box, right: left + width + 2 + box, top: at.y - 8 - box, bottom: at.y + 8 + box };
 }
 
 /** A line as small boxes one after the other, so that a slanting one takes no more room than it fills. */

@@ -14,6 +14,7 @@ function places(): { view: string; name: string }[] {
 		{ view: "job", name: t("Floor") },
 		{ view: "pour", name: t("Pour") },
 		{ view: "buy", name: t("To buy") },
+		{ view: "papers", name: t("On paper") },
 	];
 }
 

@@ -21,6 +21,7 @@ import { counter } from "./es/page/counter";
 import { help } from "./es/page/help";
 import { kept } from "./es/page/kept";
 import { map } from "./es/page/map";
+import { papers } from "./es/page/papers";
 import { pour } from "./es/page/pour";
 import { sheet } from "./es/page/sheet";
 import { start } from "./es/page/start";
@@ -35,6 +36,7 @@ export const page: Table = {
 	...counter,
 	...map,
 	...pour,
+	...papers,
 	...book,
 	...sheet,
 	...help,
