@@ -28,6 +28,7 @@ var sheetWords = []Word{
 	stated("leveller", "sheet.density", of(q.Density), densities, "Density when set.", "2000 kg/m³"),
 	stated("leveller", "sheet.spread_least", of(q.Length), depths, "Least spread of the flow ring.", "130 mm"),
 	stated("leveller", "sheet.spread_most", of(q.Length), depths, "Most spread of the flow ring.", "150 mm"),
+	stated("leveller", "sheet.keeps", of(q.Time), days, "How long a closed bag keeps, dry.", "180 d"),
 	stated("leveller", "sheet.strength", of(q.Pressure), stresses, "Compressive strength at 28 days.", "25 MPa"),
 }
 
@@ -43,6 +44,8 @@ var primerWords = []Word{
 	stated("primer", "primer.dry_least", of(q.Time), hours, "Least drying before the pour.", "2 h"),
 	stated("primer", "primer.dry_most", of(q.Time), hours, "Latest pour after priming.", "24 h"),
 	stated("primer", "primer.pack", of(q.Volume), liquids, "What one tin holds.", "5 L"),
+	stated("primer", "primer.pack_small", of(q.Volume), liquids, "What a smaller tin holds, where there is one.", "1 L"),
+	stated("primer", "primer.keeps", of(q.Time), days, "How long a closed tin keeps, free of frost.", "365 d"),
 }
 
 var patchWords = []Word{
@@ -50,6 +53,7 @@ var patchWords = []Word{
 	stated("patch", "patch.bag_yield", of(q.Volume), liquids, "What one bag of patch fills.", "6 L"),
 	stated("patch", "patch.powder_to_water", of(q.Number), counts, "Powder to water by volume.", "2:1"),
 	stated("patch", "patch.cure", of(q.Time), hours, "Cure before primer.", "2 h"),
+	stated("patch", "patch.keeps", of(q.Time), days, "How long a closed bag of patch keeps, dry.", "180 d"),
 	stated("aggregate", "aggregate.bag_mass", of(q.Mass), masses, "Aggregate in one bag.", "25 kg"),
 	stated("aggregate", "aggregate.share_most", of(q.Number), percents, "Most aggregate, by the powder's mass.", "50 %"),
 	stated("aggregate", "aggregate.grain_density", of(q.Density), densities, "Density of the grain itself.", "2650 kg/m³"),
@@ -58,4 +62,6 @@ var patchWords = []Word{
 	stated("barrier", "barrier.coats", of(q.Number), counts, "Coats of the barrier.", "2"),
 	stated("barrier", "barrier.dry", of(q.Time), hours, "How long a coat cures before what goes over it.", "12 h"),
 	stated("barrier", "barrier.pack", of(q.Volume), liquids, "What one tin holds.", "5 L"),
+	stated("barrier", "barrier.pack_small", of(q.Volume), liquids, "What a smaller tin holds, where there is one.", "1 L"),
+	stated("barrier", "barrier.keeps", of(q.Time), days, "How long a closed tin keeps, free of frost.", "365 d"),
 }

@@ -52,7 +52,7 @@ func MakePlaneCosts(job *Job, book *Rulebook, shop *Shop) PlaneCosts {
 func (t *TakeOff) lacksPrice(key string) bool {
 	for _, line := range t.Lines {
 		if line.Key == key {
-			return line.Price == nil
+			return line.Parts[0].Price == nil
 		}
 	}
 	return false

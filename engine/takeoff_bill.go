@@ -17,7 +17,7 @@ const (
 // billed is one line of the bill with where it belongs.
 type billed struct {
 	key    string
-	line   *TakeOffLine // nil for delivery and labour
+	part   *LinePack // nil for delivery and labour
 	priced takeoff.Priced
 }
 
@@ -49,13 +49,15 @@ func (t *buying) billedGoods() (lines []billed, unpriced []string) {
 	unpriced = []string{}
 	for i := range t.out.Lines {
 		line := &t.out.Lines[i]
-		row, priced := t.shop.rows[line.Key]
 		switch {
 		case !line.Quoted:
-		case !priced:
+		case line.Parts[0].row == nil:
 			unpriced = append(unpriced, line.Item)
 		default:
-			lines = append(lines, billed{line.Key, line, takeoff.Priced{Item: line.Item, Count: takeoff.Thousandths(line.Packs) * 1000, Price: row.Price, Class: t.class(row.Class)}})
+			for j := range line.Parts {
+				part := &line.Parts[j]
+				lines = append(lines, billed{line.Key, part, takeoff.Priced{Item: line.Item, Count: takeoff.Thousandths(part.Packs) * 1000, Price: part.row.Price, Class: t.class(part.row.Class)}})
+			}
 		}
 	}
 	return lines, unpriced
@@ -101,7 +103,7 @@ func (t *buying) writeBill(bill takeoff.Bill, lines []billed, unpriced []string)
 		case billLabour:
 			out.Labour = c.Write(b.Amount)
 		default:
-			own, ok := t.priceOf(lines[i].line, b)
+			own, ok := t.priceOf(lines[i].part, b)
 			margin, known = margin+own, known || ok
 		}
 	}
@@ -111,10 +113,10 @@ func (t *buying) writeBill(bill takeoff.Bill, lines []billed, unpriced []string)
 	t.out.Bill = out
 }
 
-// priceOf writes a line's price and gives its margin before tax, where its cost is known.
-func (t *buying) priceOf(line *TakeOffLine, b takeoff.Billed) (takeoff.Money, bool) {
-	c, row := t.shop.currency, t.shop.rows[line.Key]
-	line.Price = &LinePrice{Item: row.Item, Code: row.Code, Each: c.Write(row.Price), Amount: c.Write(b.Amount)}
+// priceOf writes the price of packs of one size and gives their margin before tax, where their cost is known.
+func (t *buying) priceOf(part *LinePack, b takeoff.Billed) (takeoff.Money, bool) {
+	c, row := t.shop.currency, part.row
+	part.Price = &LinePrice{Item: row.Item, Code: row.Code, Each: c.Write(row.Price), Amount: c.Write(b.Amount)}
 	if row.Cost <= 0 {
 		return 0, false
 	}
@@ -122,8 +124,8 @@ func (t *buying) priceOf(line *TakeOffLine, b takeoff.Billed) (takeoff.Money, bo
 	if t.shop.terms.Inclusive {
 		net -= b.Tax
 	}
-	margin := net - costs(takeoff.Line{Packs: line.Packs}, takeoff.Price{Price: row.Cost})
-	line.Price.Margin = c.Write(margin)
+	margin := net - takeoff.CostOf(row.Cost, part.Packs)
+	part.Price.Margin = c.Write(margin)
 	return margin, true
 }
 

@@ -64,9 +64,14 @@ func (t *buying) carry() {
 	var lines []takeoff.Line
 	mass := 0.0
 	for i := range t.out.Lines {
-		if line := &t.out.Lines[i]; line.Quoted {
-			lines = append(lines, line.line)
-			mass += line.line.Mass
+		line := &t.out.Lines[i]
+		if !line.Quoted {
+			continue
+		}
+		for _, part := range line.Parts {
+			own := float64(part.Packs) * part.mass
+			lines = append(lines, takeoff.Line{Item: line.Item, Packs: part.Packs, Mass: own})
+			mass += own
 		}
 	}
 	t.out.Mass = t.of(mass, quantity.Mass)

@@ -6,14 +6,10 @@ import (
 	"lowspot/engine/takeoff"
 )
 
-// WriteTakeOff writes a take-off as CSV for a spreadsheet program: one line a thing, what it is for in words at its end.
+// WriteTakeOff writes a take-off as CSV for a spreadsheet program: one line a thing and size of pack, what it is for in words at its end.
 func WriteTakeOff(t *TakeOff) string {
 	rows := [][]string{{"group", "item", "need", "packs", "pack", "pack holds", "left over", "mass", "quoted", "stock code", "price of one", "amount", "because"}}
 	for _, line := range t.Lines {
-		price := LinePrice{}
-		if line.Price != nil {
-			price = *line.Price
-		}
 		because := ""
 		for _, reason := range line.Because {
 			because += reason.Says + " "
@@ -22,7 +18,17 @@ func WriteTakeOff(t *TakeOff) string {
 		if line.Quoted {
 			quoted = "yes"
 		}
-		rows = append(rows, []string{line.Group, line.Item, line.Need.Text, strconv.Itoa(line.Packs), line.PackName, line.Pack.Text, line.Leftover.Text, line.Mass.Text, quoted, price.Code, price.Each, price.Amount, because})
+		for i, part := range line.Parts {
+			price := LinePrice{}
+			if part.Price != nil {
+				price = *part.Price
+			}
+			need, over, mass, why := "", "", "", ""
+			if i == 0 { // what counts for the whole line stands once, so that columns add up
+				need, over, mass, why = line.Need.Text, line.Leftover.Text, line.Mass.Text, because
+			}
+			rows = append(rows, []string{line.Group, line.Item, need, strconv.Itoa(part.Packs), line.PackName, part.Pack.Text, over, mass, quoted, price.Code, price.Each, price.Amount, why})
+		}
 	}
 	return takeoff.WriteCSV(rows)
 }

@@ -99,7 +99,7 @@ func (t *buying) dams() {
 	}
 	beads := plainly("Two beads along every dam, " + t.length(2*width).Text + ", and round pipes and drains, " + t.length(round).Text + ".")
 	beads = append(append(beads, plainly(bead.Because...)...), t.by("sealant_joint", t.facts), t.by("sealant_cartridge", t.facts))
-	t.buy(goods{key: "sealant", group: GroupEdges, item: "Sealant", pack: "cartridge", holds: t.usual("sealant_cartridge"), weighs: cartridgeMass}, bead, beads)
+	t.buy(goods{key: "sealant", group: GroupEdges, item: "Sealant", pack: "cartridge", holds: t.usual("sealant_cartridge"), weighs: cartridgeMass, keeps: "cartridge_keeps"}, bead, beads)
 }
 
 // doorWidths is what a room's dams must span. Where no door is drawn one of usual width is counted.
@@ -124,7 +124,7 @@ func (t *buying) foam() {
 		return
 	}
 	reasons = append(append(reasons, plainly(need.Because...)...), t.by("foam_joint", t.facts), t.by("foam_can", t.facts))
-	t.buy(goods{key: "foam", group: GroupEdges, item: "Foam", pack: "can", holds: t.usual("foam_can"), weighs: foamCanMass}, need, reasons)
+	t.buy(goods{key: "foam", group: GroupEdges, item: "Foam", pack: "can", holds: t.usual("foam_can"), weighs: foamCanMass, keeps: "cartridge_keeps"}, need, reasons)
 }
 
 // indicatorPins are counted where the map sets them, or guessed where the floor wasn't read.

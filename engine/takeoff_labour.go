@@ -22,12 +22,12 @@ func (t *buying) labour() {
 
 // pouring is hands' time at the pour, s: the crew's clock where the room has one, else so much a bag.
 func (t *buying) pouring() (float64, []Reason) {
-	p := newPourWork(t.job, t.book)
+	t.workPour()
 	seconds, each := 0.0, t.usual("bag_work")
 	var steps []Reason
-	for i, room := range p.rooms {
+	for i, pours := range t.pours {
 		timed := false
-		for _, plan := range p.roomPours(room) {
+		for _, plan := range pours {
 			if plan.Clock == nil || plan.Rough {
 				continue
 			}

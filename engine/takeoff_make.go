@@ -2,7 +2,6 @@ package engine
 
 import (
 	"errors"
-	"math"
 	"strconv"
 
 	"lowspot/engine/quantity"
@@ -30,6 +29,8 @@ func takeOffOf(w *work, shop *Shop) *TakeOff {
 	if shop != nil {
 		t.price(shop)
 	}
+	t.explainPacks()
+	t.keep()
 	t.choose()
 	t.carry()
 	t.quickSurvey()
@@ -51,6 +52,8 @@ type buying struct {
 	doubt  *spread               // of the whole volume; nil until every room has a depth
 	likely map[*roomWork]float64 // a read room's volume with the ground between the readings as it most likely lies, m³
 	shop   *pricing              // nil where nothing is priced
+	day    *pourWork             // the pour, once something asks for it
+	pours  [][]RoomPour          // by room, worked out with it
 }
 
 func newBuying(job *Job, book *Rulebook) *buying { return buyingFor(workOut(job, book)) }
@@ -88,6 +91,7 @@ type goods struct {
 	key, group, item, pack string // pack is what one is called: bag, tin, roll
 	names                  []string
 	holds, weighs          float64 // one pack, SI and kg
+	small                  float64 // what a smaller pack holds that it comes in too; zero for none
 	onlyPack               bool    // what is bought must come in this very pack
 	keeps                  string  // the figure that tells how long it keeps
 	packs                  int     // to buy, where more than the need alone decides; else zero
@@ -103,15 +107,10 @@ func (t *buying) buy(g goods, need takeoff.Need, reasons []Reason) {
 		t.refuse(g.key, err)
 		return
 	}
-	if g.packs > 0 {
-		line.Packs, line.Mass = g.packs, float64(g.packs)*g.weighs
-		line.Leftover = math.Max(float64(g.packs)*g.holds-line.Need, 0)
-	}
 	d := need.Dimension
 	entry := TakeOffLine{
 		Key: g.key, Group: g.group, Item: g.item, PackName: g.pack, line: line, names: append([]string{g.item, g.key}, g.names...),
-		Need: t.counting(line.Need, d), Pack: t.counting(line.Pack, d), Packs: line.Packs, Leftover: t.counting(line.Leftover, d), Mass: t.of(line.Mass, quantity.Mass),
-		Because: reasons,
+		Need: t.counting(line.Need, d), Because: reasons,
 	}
 	if g.onlyPack {
 		entry.fixed = g.holds
@@ -119,6 +118,7 @@ func (t *buying) buy(g goods, need takeoff.Need, reasons []Reason) {
 	if g.keeps != "" {
 		entry.Keeps = t.pointer(t.usual(g.keeps), quantity.Time)
 	}
+	t.pack(&entry, t.unpriced(g, line))
 	t.out.Lines = append(t.out.Lines, entry)
 }
 

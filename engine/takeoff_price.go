@@ -13,13 +13,12 @@ type pricing struct {
 	*Shop
 	currency takeoff.Currency
 	terms    takeoff.Terms
-	rows     map[string]takeoff.Price // by a line's key: the row that it is priced by
-	ready    bool                     // every rate could be read
+	ready    bool // every rate could be read
 }
 
-// price reads the shop and finds for every line the row of the price list that serves it at the least cost.
+// price reads the shop and finds for every line the rows of the price list that serve it at the least cost.
 func (t *buying) price(shop *Shop) {
-	t.shop = &pricing{Shop: shop, currency: shop.money(), rows: map[string]takeoff.Price{}, ready: true}
+	t.shop = &pricing{Shop: shop, currency: shop.money(), ready: true}
 	t.readTerms()
 	byName := map[string][]takeoff.Price{}
 	for _, row := range shop.Prices {
@@ -79,59 +78,60 @@ func (t *buying) refuseField(field, typed string, err error) {
 	t.fail(problem)
 }
 
-// priceLine takes the row whose whole packs cost least, and counts the line in that row's packs.
+// priceLine takes the rows whose whole packs cost least together, and counts the line in their packs.
 func (t *buying) priceLine(line *TakeOffLine, byName map[string][]takeoff.Price) {
-	var best takeoff.Line
-	var row takeoff.Price
-	found := false
+	var parts []LinePack
+	var sizes []takeoff.Size
 	for _, name := range line.names {
-		for _, candidate := range byName[alike(name)] {
-			packed, ok := packedAs(line, candidate)
-			if ok && (!found || costs(packed, candidate) < costs(best, row)) {
-				best, row, found = packed, candidate, true
+		for _, row := range byName[alike(name)] {
+			holds, ok := packHolds(line, row)
+			if !ok {
+				continue
 			}
+			part := t.partOf(line, holds)
+			if !countsOne(row.Pack) {
+				part.Pack.Text = row.Pack
+			}
+			part.row = &row
+			parts, sizes = append(parts, part), append(sizes, takeoff.Size{Holds: holds, Price: row.Price})
 		}
 	}
-	if !found {
+	if len(parts) == 0 {
 		return
 	}
-	t.shop.rows[line.Key] = row
-	d := best.Dimension
-	line.line, line.Packs = best, best.Packs
-	line.Pack, line.Leftover, line.Mass = t.counting(best.Pack, d), t.counting(best.Leftover, d), t.of(best.Mass, quantity.Mass)
-	if !countsOne(row.Pack) {
-		line.Pack.Text = row.Pack
+	need := line.line.Need
+	if line.fixed > 0 {
+		need = float64(line.Packs) * line.fixed // so many packs of this very kind, for whatever reason
+		for i := range sizes {
+			sizes[i].Holds = line.fixed
+		}
 	}
+	for i, packs := range takeoff.Mix(need, sizes) {
+		parts[i].Packs = packs
+	}
+	t.pack(line, parts)
 }
 
-// costs is what whole packs cost; beyond all measure it is as good as never.
-func costs(line takeoff.Line, row takeoff.Price) takeoff.Money {
-	if row.Price > takeoff.MostMoney/takeoff.Money(max(line.Packs, 1)) {
-		return takeoff.MostMoney
+// packHolds is what a row's pack holds in a line's own measure: stated in it, or by mass where the line's pack tells what that fills.
+func packHolds(line *TakeOffLine, row takeoff.Price) (float64, bool) {
+	own, mass := line.line.Pack, line.line.Mass/float64(max(line.line.Packs, 1))
+	if countsOne(row.Pack) {
+		return own, true
 	}
-	return row.Price * takeoff.Money(line.Packs)
-}
-
-// packedAs counts a line in a row's packs: stated in the line's own measure, or by mass where the line's pack tells what that fills.
-func packedAs(line *TakeOffLine, row takeoff.Price) (takeoff.Line, bool) {
-	need, mass := line.line, line.line.Mass/float64(max(line.line.Packs, 1))
-	if strings.TrimSpace(row.Pack) == "" {
-		return need, true
-	}
-	holds, err := quantity.Read(row.Pack, need.Dimension)
+	holds, err := quantity.Read(row.Pack, line.line.Dimension)
 	if err != nil {
 		weighs, err := quantity.Read(row.Pack, quantity.Mass)
 		if err != nil || mass <= 0 {
-			return need, countsOne(row.Pack)
+			return 0, false
 		}
-		holds = need.Pack * weighs / mass
+		holds = own * weighs / mass
 	}
 	const same = 1e-3
-	if line.fixed > 0 {
-		return need, holds >= line.fixed*(1-same) && holds <= line.fixed*(1+same)
+	if line.fixed > 0 && !(holds >= line.fixed*(1-same) && holds <= line.fixed*(1+same)) {
+		return 0, false
 	}
-	packed, err := takeoff.NewLine(need.Item, need.Need, need.Dimension, holds, mass*holds/need.Pack, need.Because...)
-	return packed, err == nil
+	_, err = takeoff.NewLine(line.Item, line.line.Need, line.line.Dimension, holds, 0)
+	return holds, err == nil
 }
 
 // countsOne tells whether a pack is only a word, such as "each" or "roll": then it is the line's own.
@@ -139,12 +139,10 @@ func countsOne(pack string) bool { return !strings.ContainsAny(pack, "0123456789
 
 // worth is what so many packs of a line cost, with the currency; empty where the line has no price.
 func (t *buying) worth(key string, packs int) string {
-	if t.shop == nil || packs == 0 {
-		return ""
+	for i := range t.out.Lines {
+		if line := &t.out.Lines[i]; line.Key == key && packs > 0 && line.Parts[0].row != nil {
+			return t.shop.currency.Write(takeoff.CostOf(line.Parts[0].row.Price, packs)) + " " + t.shop.Currency
+		}
 	}
-	row, priced := t.shop.rows[key]
-	if !priced {
-		return ""
-	}
-	return t.shop.currency.Write(costs(takeoff.Line{Packs: packs}, row)) + " " + t.shop.Currency
+	return ""
 }

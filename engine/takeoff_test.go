@@ -97,7 +97,7 @@ func TestADeckThatNobodyNamedIsAskedAboutAndTakenAsUsual(t *testing.T) {
 	list := engine.MakeTakeOff(job, shipped, nil)
 	line := lineOf(t, list, "primer")
 	assert.InDelta(t, 20.0/8*0.001/2, line.Need.SI, 1e-9) // mineral and of normal absorbency: 1:1
-	assert.Contains(t, line.Because[len(line.Because)-2].Says, "Nobody has said what the deck is made of")
+	assert.Contains(t, line.Because[len(line.Because)-3].Says, "Nobody has said what the deck is made of")
 	var words []string
 	for _, q := range list.Asks {
 		words = append(words, q.Word)
@@ -181,9 +181,9 @@ func TestAQuoteIsTheSumOnPaper(t *testing.T) {
 	list := engine.MakeTakeOff(priced(), shipped, desk())
 	require.Empty(t, list.Problems)
 	leveller, primer := lineOf(t, list, "leveller"), lineOf(t, list, "primer")
-	assert.Equal(t, "L-25", leveller.Price.Code, "a bag of another mass is another product")
-	assert.Equal(t, "563.50", leveller.Price.Amount) // 23 bags at 24.50
-	assert.Equal(t, "29.70", primer.Price.Amount)    // 2.5 L: three tins of 1 L at 9.90 come cheaper than one of 5 L at 38.90
+	assert.Equal(t, "L-25", leveller.Parts[0].Price.Code, "a bag of another mass is another product")
+	assert.Equal(t, "563.50", leveller.Parts[0].Price.Amount) // 23 bags at 24.50
+	assert.Equal(t, "29.70", primer.Parts[0].Price.Amount)    // 2.5 L: three tins of 1 L at 9.90 come cheaper than one of 5 L at 38.90
 	assert.Equal(t, 3, primer.Packs)
 	bill := list.Bill
 	// discount 5 %: 28.175 → 28.18 and 1.485 → 1.49; leveller 535.32, primer 28.21; delivery 35.00 without discount
@@ -212,7 +212,7 @@ func TestWhatIsUntickedIsNotBilledAndToolsAreWhenTicked(t *testing.T) {
 	job := priced()
 	job.Offer.Lines = map[string]bool{"primer": false, "rakes": true}
 	list := engine.MakeTakeOff(job, shipped, desk())
-	assert.Nil(t, lineOf(t, list, "primer").Price)
+	assert.Nil(t, lineOf(t, list, "primer").Parts[0].Price)
 	assert.Contains(t, list.Bill.Unpriced, "Pin rakes")
 	assert.Equal(t, "570.32", list.Bill.Net)
 }

@@ -34,18 +34,28 @@ type TakeOffLine struct {
 	Group    string     `json:"group"`
 	Item     string     `json:"item"`
 	Need     Amount     `json:"need"`
-	Pack     Amount     `json:"pack"` // what one pack holds
 	PackName string     `json:"packName"`
-	Packs    int        `json:"packs"`
+	Parts    []LinePack `json:"parts"` // by size of pack, the largest first; never empty
+	Packs    int        `json:"packs"` // of all sizes
 	Leftover Amount     `json:"leftover"`
 	Mass     Amount     `json:"mass"`
 	Because  []Reason   `json:"because"`
-	Keeps    *Amount    `json:"keeps"` // how long it may stand in the shop; nil where that doesn't matter
+	Keeps    *Amount    `json:"keeps"`  // how long it may stand in the shop; nil where that doesn't matter
+	TooOld   string     `json:"tooOld"` // what was made before this day is too old on the day of the pour; empty where no day is chosen
 	Quoted   bool       `json:"quoted"`
-	Price    *LinePrice `json:"price"` // nil where the price list has none
 	line     takeoff.Line
 	names    []string // by which the price list may call it
 	fixed    float64  // the pack must be this, SI; zero: any pack will do
+}
+
+// LinePack is how many packs of one size a line takes.
+type LinePack struct {
+	Pack  Amount     `json:"pack"` // what one holds
+	Packs int        `json:"packs"`
+	Price *LinePrice `json:"price"` // nil where the price list has none
+	holds float64    // SI
+	mass  float64    // of one, kg
+	row   *takeoff.Price
 }
 
 // Reason is one step of a quantity: what is said, and the rule that says so, if one does.
@@ -55,7 +65,7 @@ type Reason struct {
 	Source string `json:"source"`
 }
 
-// LinePrice is a line priced. Margin is for the desk alone.
+// LinePrice is packs of one size priced. Margin is for the desk alone.
 type LinePrice struct {
 	Item   string `json:"item"`
 	Code   string `json:"code"`

@@ -19,7 +19,7 @@ func (t *buying) primer() {
 		reasons = append(reasons, t.by("primer_coverage", t.facts))
 	}
 	pack := t.usual("primer_pack")
-	t.buy(goods{key: "primer", group: GroupPrepare, item: "Primer", pack: "tin", names: []string{t.sheetName("primer")}, holds: pack, weighs: pack * t.usual("primer_density"), keeps: "primer_keeps"}, need, reasons)
+	t.buy(goods{key: "primer", group: GroupPrepare, item: "Primer", pack: "tin", names: []string{t.sheetName("primer")}, holds: pack, weighs: pack * t.usual("primer_density"), small: t.stated("primer.pack_small"), keeps: "primer_keeps"}, need, reasons)
 }
 
 // primerBetween adds the coat over each lift of a room before the next.
@@ -110,7 +110,7 @@ func unsaid(said, assumed rules.Facts) string {
 // patch closes joints, holes and screw heads.
 func (t *buying) patch() {
 	need, reasons := t.overDecks("patch_need", nil)
-	t.buy(goods{key: "patch", group: GroupPrepare, item: "Patch", pack: "bag", names: []string{t.sheetName("patch")}, holds: t.usual("patch_yield"), weighs: t.usual("patch_bag"), keeps: "powder_keeps"}, need, append(reasons, t.by("patch_yield", t.facts)))
+	t.buy(goods{key: "patch", group: GroupPrepare, item: "Patch", pack: "bag", names: []string{t.sheetName("patch")}, holds: t.usual("patch_yield"), weighs: t.usual("patch_bag"), keeps: "patch_keeps"}, need, append(reasons, t.by("patch_yield", t.facts)))
 }
 
 // barrier coats the decks on which a rule asks for one.
@@ -126,7 +126,7 @@ func (t *buying) barrier() {
 	}
 	reasons = append(append(reasons, plainly(need.Because...)...), t.by("barrier_coverage", t.facts), t.by("barrier_coats", t.facts))
 	pack := t.usual("barrier_pack")
-	t.buy(goods{key: "barrier", group: GroupPrepare, item: "Moisture barrier", pack: "tin", names: []string{t.sheetName("barrier")}, holds: pack, weighs: pack * t.usual("barrier_density")}, need, reasons)
+	t.buy(goods{key: "barrier", group: GroupPrepare, item: "Moisture barrier", pack: "tin", names: []string{t.sheetName("barrier")}, holds: pack, weighs: pack * t.usual("barrier_density"), small: t.stated("barrier.pack_small"), keeps: "barrier_keeps"}, need, reasons)
 }
 
 // mesh reinforces the decks on which a rule asks for it.

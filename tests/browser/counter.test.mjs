@@ -108,7 +108,7 @@ test("several rooms add up, and least with greatest depth is surer than a guess"
 	await page.keyboard.press("Alt+r");
 	await page.waitForFunction(() => document.activeElement.dataset.field === "rooms/1/outline/area");
 	await page.keyboard.type("20");
-	await page.waitForFunction(() => Number(document.querySelector(".sureness dd")?.textContent) > 40);
+	await page.waitForFunction(() => Number(document.querySelector(".sureness b")?.textContent) > 40);
 	await page.close();
 });
 

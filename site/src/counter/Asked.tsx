@@ -1,7 +1,8 @@
 // What ought to be asked before the sale, how far the bags may be off, and what reading the floor would spare.
+import { useId } from "preact/hooks";
 import { WordField, wordNamed } from "../bench/WordField";
 import type { Question } from "../engine/contract";
-import { plan } from "../state/job";
+import { edit, plan } from "../state/job";
 import { takeOff } from "../state/takeoff";
 import { said, t } from "../words/words";
 
@@ -46,27 +47,40 @@ export function Asked() {
 	);
 }
 
-/** The bags at three confidences, and the quick survey. */
+/** One confidence with its bags: the one chosen is quoted. */
+function Sure({ confidence, bags, says }: { confidence: string; bags: number; says: string }) {
+	const name = useId();
+	return (
+		<label class="sureness-one" for={name}>
+			<input
+				id={name}
+				type="radio"
+				name="confidence"
+				checked={takeOff.value?.bags?.confidence === confidence}
+				onChange={() =>
+					edit("answers/order.confidence", (draft) => {
+						draft.answers["order.confidence"] = confidence;
+					})
+				}
+			/>
+			<b>{bags}</b>
+			<span class="small">{says}</span>
+		</label>
+	);
+}
+
+/** The bags at three confidences, of which one is quoted, and the quick survey. */
 export function Sureness() {
 	const bags = takeOff.value?.bags;
 	const survey = takeOff.value?.survey;
 	if (!bags) return null;
 	return (
 		<section class="sureness" aria-label={t("How sure the bags are")}>
-			<dl>
-				<div>
-					<dt>{t("bags enough one time in two")}</dt>
-					<dd>{bags.half}</dd>
-				</div>
-				<div>
-					<dt>{t("nine times in ten")}</dt>
-					<dd>{bags.ninety}</dd>
-				</div>
-				<div>
-					<dt>{t("99 in 100")}</dt>
-					<dd>{bags.ninetyNine}</dd>
-				</div>
-			</dl>
+			<div class="sureness-choice" role="radiogroup" aria-label={t("How sure the bags should last")}>
+				<Sure confidence="50 %" bags={bags.half} says={t("bags enough one time in two")} />
+				<Sure confidence="90 %" bags={bags.ninety} says={t("nine times in ten")} />
+				<Sure confidence="99 %" bags={bags.ninetyNine} says={t("99 in 100")} />
+			</div>
 			{survey && (
 				<p>
 					{t(

@@ -2,10 +2,10 @@
 import { useState } from "preact/hooks";
 import { readable } from "../bench/Findings";
 import { call, isEngineError } from "../engine/client";
-import type { BillPlan, TakeOff, TakeOffLine } from "../engine/contract";
+import type { BillPlan, LinePack, TakeOff, TakeOffLine } from "../engine/contract";
 import { job, plan } from "../state/job";
 import { editOffer, keepShop, shop, takeOff } from "../state/takeoff";
-import { said, t } from "../words/words";
+import { region, said, t } from "../words/words";
 
 export function Quote({ list }: { list?: boolean }) {
 	const worked = takeOff.value;
@@ -110,7 +110,7 @@ function Floors() {
 
 function Line({ line, list }: { line: TakeOffLine; list?: boolean }) {
 	const [open, setOpen] = useState(false);
-	const pack = packText(line);
+	const [first, ...others] = line.parts;
 	return (
 		<>
 			<tr class={line.quoted ? undefined : "quote-out no-print"}>
@@ -131,6 +131,7 @@ function Line({ line, list }: { line: TakeOffLine; list?: boolean }) {
 						/>
 						<span>{said(line.item)}</span>
 					</label>
+					{list && line.keeps && <p class="quote-keeps small">{keepsSays(line)}</p>}
 				</th>
 				<td>
 					<button
@@ -145,23 +146,14 @@ function Line({ line, list }: { line: TakeOffLine; list?: boolean }) {
 					</button>
 					<span class="print-only">{said(line.need.text)}</span>
 				</td>
-				<td class="quote-number quote-packs">{line.packs}</td>
-				<td>{pack}</td>
-				{list ? (
-					<td>{said(line.leftover.text)}</td>
-				) : (
-					<>
-						<td class="quote-number">
-							<PriceBox line={line} />
-							<span class="print-only">{said(line.price?.each)}</span>
-						</td>
-						<td class="quote-number">
-							{said(line.price?.amount)}
-							{line.price?.margin && <span class="quote-margin no-print">{said(line.price.margin)}</span>}
-						</td>
-					</>
-				)}
+				{first && <Packs line={line} part={first} list={list} />}
 			</tr>
+			{others.map((part) => (
+				<tr key={part.pack.text} class={line.quoted ? undefined : "quote-out no-print"}>
+					<td colSpan={2} />
+					<Packs line={line} part={part} list={list} />
+				</tr>
+			))}
 			{open && (
 				<tr class="quote-because">
 					<td colSpan={6}>
@@ -173,11 +165,49 @@ function Line({ line, list }: { line: TakeOffLine; list?: boolean }) {
 	);
 }
 
+type PartProps = { line: TakeOffLine; part: LinePack };
+
+/** Packs of one size: how many, of what, and their price or, on the list, what stays over of all. */
+function Packs({ line, part, list }: PartProps & { list?: boolean }) {
+	return (
+		<>
+			<td class="quote-number quote-packs">{part.packs}</td>
+			<td>{packText(line, part)}</td>
+			{list ? (
+				<td>{part === line.parts[0] && said(line.leftover.text)}</td>
+			) : (
+				<>
+					<td class="quote-number">
+						<PriceBox line={line} part={part} />
+						<span class="print-only">{said(part.price?.each)}</span>
+					</td>
+					<td class="quote-number">
+						{said(part.price?.amount)}
+						{part.price?.margin && <span class="quote-margin no-print">{said(part.price.margin)}</span>}
+					</td>
+				</>
+			)}
+		</>
+	);
+}
+
 /** A pack by what it holds; what is counted one by one by its name. */
-function packText(line: TakeOffLine): string {
-	return line.pack.text === "1"
+function packText(line: TakeOffLine, part: LinePack): string {
+	return part.pack.text === "1"
 		? said(line.packName)
-		: t("{name} of {holds}", { name: said(line.packName), holds: said(line.pack.text) });
+		: t("{name} of {holds}", { name: said(line.packName), holds: said(part.pack.text) });
+}
+
+/** How long a line may stand in the shop, by the day where the work has one. */
+function keepsSays(line: TakeOffLine): string {
+	const time = said(line.keeps?.text);
+	return line.tooOld
+		? t("Keeps {time} closed: made before {day} is too old on the day of the pour.", { time, day: dayOf(line.tooOld) })
+		: t("Keeps {time} closed: look at the date on the pack.", { time });
+}
+
+function dayOf(day: string): string {
+	return new Date(`${day}T12:00`).toLocaleDateString(region(), { day: "numeric", month: "short", year: "numeric" });
 }
 
 export function Because({ line }: { line: TakeOffLine }) {
@@ -195,28 +225,27 @@ export function Because({ line }: { line: TakeOffLine }) {
 					)}
 				</li>
 			))}
-			{line.keeps && (
-				<li>{t("Keeps {time} closed and dry: look at the date on the pack.", { time: said(line.keeps.text) })}</li>
-			)}
+			{line.keeps && <li>{keepsSays(line)}</li>}
 		</ol>
 	);
 }
 
 /** A price typed here goes into the price list. */
-function PriceBox({ line }: { line: TakeOffLine }) {
+function PriceBox({ line, part }: PartProps) {
 	const [typing, setTyping] = useState<string | null>(null);
 	const [wrong, setWrong] = useState("");
 	const keep = async (typed: string) => {
 		const seller = shop.value;
 		setTyping(null);
-		if (!seller || typed === (line.price?.each ?? "")) return;
+		if (!seller || typed === (part.price?.each ?? "")) return;
 		try {
-			const item = line.price?.item ?? line.item;
-			const own = seller.prices.find((row) => row.item === line.price?.item && row.code === line.price?.code);
+			const item = part.price?.item ?? line.item;
+			const rows = seller.prices.filter((row) => row.item === item && row.code === part.price?.code);
+			const own = rows.find((row) => row.pack === part.pack.text) ?? rows[0];
 			const { shop: next } = await call("prices.set", {
 				shop: seller,
 				item,
-				pack: own?.pack ?? packOf(line),
+				pack: own?.pack ?? packOf(part),
 				price: typed,
 			});
 			setWrong("");
@@ -231,9 +260,9 @@ function PriceBox({ line }: { line: TakeOffLine }) {
 				type="text"
 				class="price-box no-print"
 				inputMode="decimal"
-				aria-label={t("Price of one {pack} of {item}", { pack: said(line.packName), item: said(line.item) })}
+				aria-label={t("Price of one {pack} of {item}", { pack: packText(line, part), item: said(line.item) })}
 				aria-invalid={wrong ? true : undefined}
-				value={typing ?? line.price?.each ?? ""}
+				value={typing ?? part.price?.each ?? ""}
 				onInput={(event) => setTyping(event.currentTarget.value)}
 				onBlur={(event) => keep(event.currentTarget.value.trim())}
 			/>
@@ -242,8 +271,8 @@ function PriceBox({ line }: { line: TakeOffLine }) {
 	);
 }
 
-function packOf(line: TakeOffLine): string {
-	return line.pack.text === "1" ? "" : line.pack.text;
+function packOf(part: LinePack): string {
+	return part.pack.text === "1" ? "" : part.pack.text;
 }
 
 function Sums({ bill }: { bill: BillPlan }) {

@@ -1924,28 +1924,31 @@ export interface TakeOffLine {
 	group: string;
 	item: string;
 	need: Amount;
-	/** what one pack holds */
-	pack: Amount;
 	packName: string;
+	/** by size of pack, the largest first; never empty */
+	parts: LinePack[];
+	/** of all sizes */
 	packs: number;
 	leftover: Amount;
 	mass: Amount;
 	because: Reason[];
 	/** how long it may stand in the shop; nil where that doesn't matter */
 	keeps: Amount | null;
+	/** what was made before this day is too old on the day of the pour; empty where no day is chosen */
+	tooOld: string;
 	quoted: boolean;
+}
+
+/** LinePack is how many packs of one size a line takes. */
+export interface LinePack {
+	/** what one holds */
+	pack: Amount;
+	packs: number;
 	/** nil where the price list has none */
 	price: LinePrice | null;
 }
 
-/** Reason is one step of a quantity: what is said, and the rule that says so, if one does. */
-export interface Reason {
-	says: string;
-	rule: string;
-	source: string;
-}
-
-/** LinePrice is a line priced. Margin is for the desk alone. */
+/** LinePrice is packs of one size priced. Margin is for the desk alone. */
 export interface LinePrice {
 	item: string;
 	code: string;
@@ -1954,6 +1957,13 @@ export interface LinePrice {
 	amount: string;
 	/** empty where the price list has no cost */
 	margin: string;
+}
+
+/** Reason is one step of a quantity: what is said, and the rule that says so, if one does. */
+export interface Reason {
+	says: string;
+	rule: string;
+	source: string;
 }
 
 /** SurveySaves is what one quick survey would spare on a floor that nobody has read: bags to buy now, and once it is read. */

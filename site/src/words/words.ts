@@ -1,5 +1,6 @@
 // The page's words. English stands in the code as it is read; another language is a table from the English, fetched when it is chosen.
 import { signal } from "@preact/signals";
+import { singulars } from "./one";
 import { type Sayer, sayer } from "./said";
 
 export type Language = "en" | "es";
@@ -17,7 +18,8 @@ const kept = "language";
 /** Gives a text of the page in the chosen language, with {names} replaced by values; numbers are written as the language writes them. */
 export function t(text: string, values: Record<string, string | number> = {}): string {
 	const found = (language.value === "es" && spanish?.page[text]) || text;
-	return found.replace(/\{(\w+)\}/g, (whole, name: string) => shown(values[name]) ?? whole);
+	const filled = found.replace(/\{(\w+)\}/g, (whole, name: string) => shown(values[name]) ?? whole);
+	return singulars(filled, language.value);
 }
 
 function shown(value: string | number | undefined): string | undefined {
@@ -27,7 +29,7 @@ function shown(value: string | number | undefined): string | undefined {
 /** Gives a text of the engine's in the chosen language: a word, an amount or a sentence with values in it. What it doesn't know stays as it is. */
 export function said(text: string | undefined): string {
 	if (!text) return "";
-	return language.value === "es" && spanish ? spanish.say(text, point()) : text;
+	return language.value === "es" && spanish ? singulars(spanish.say(text, point()), "es") : text;
 }
 
 /** Writes a number for people, with so many decimals where they are given. */

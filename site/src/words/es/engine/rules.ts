@@ -771,6 +771,11 @@ export const rules: Table = {
 		"Lo que una persona lleva a la vez; nunca menos de un saco.",
 	"What the vehicle carries at a time.": "Lo que el vehículo lleva a la vez.",
 	"How long powder keeps in the closed bag, dry.": "Cuánto se conserva el polvo en el saco cerrado, en seco.",
+	"How long patch keeps in the closed bag, dry.": "Cuánto se conserva la masilla en el saco cerrado, en seco.",
+	"How long the moisture barrier keeps in the closed tin, free of frost.":
+		"Cuánto se conserva la barrera de humedad en la lata cerrada, sin heladas.",
+	"How long sealant and foam keep in the closed cartridge or can.":
+		"Cuánto se conservan el sellador y la espuma en el cartucho o la lata cerrados.",
 	"How long primer keeps in the closed tin, free of frost.":
 		"Cuánto se conserva la imprimación en la lata cerrada, sin heladas.",
 	"Hands' time for one bag from the stack to the floor, where no clock is worked out yet.":

@@ -853,6 +853,10 @@ export const sentences: Table = {
 		"{0}: {1} lecturas bajo un plano de acabado cuya mira lee {2}, {3} de profundidad en {4}: {5}; con el terreno entre ellas como más probablemente está, {6}.",
 	"That is {0} bags; with all that is in doubt {1} are enough one time in two, {2} nine times in ten, {3} ninety-nine times in a hundred. Chosen: {4}.":
 		"Eso son {0} sacos; con todo lo que está en duda, {1} alcanzan una de cada dos veces, {2} nueve de cada diez, {3} noventa y nueve de cada cien. Elegido: {4}.",
+	"Whole packs: {0}; {1} over.": "Envases enteros: {0}; sobra {1}.",
+	"Whole packs, the cheapest mix: {0}; {1} over.": "Envases enteros, la mezcla más barata: {0}; sobra {1}.",
+	"Whole packs, the mix that leaves least over: {0}; {1} over.":
+		"Envases enteros, la mezcla que menos deja sobrar: {0}; sobra {1}.",
 	"{0}: {1} bags with {2} of aggregate each fill {3}.": "{0}: {1} sacos con {2} de árido llenan {3} cada uno.",
 	"Check the figures in the rulebook.": "Revise las cifras en el reglamento.",
 	"Nobody has said what the deck is made of: it is taken as mineral and of normal absorbency.":

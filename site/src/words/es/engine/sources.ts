@@ -196,6 +196,7 @@ export const sources: Table = {
 		"práctica común: un saco; las normas locales sobre levantamiento van primero",
 	"common practice: a small van; its papers say": "práctica común: una camioneta pequeña; lo dicen sus papeles",
 	"common practice: six months; the date is on the bag": "práctica común: seis meses; la fecha está en el saco",
+	"common practice: a year; the date is on it": "práctica común: un año; la fecha está en el envase",
 	"common practice: a year; the date is on the tin": "práctica común: un año; la fecha está en la lata",
 	"common practice: two people, a bag every five minutes": "práctica común: dos personas, un saco cada cinco minutos",
 	"common practice: about three times the largest grain; the sheet on the bag goes first":

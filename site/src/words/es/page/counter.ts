@@ -14,6 +14,7 @@ export const counter: Table = {
 		"Planear este trabajo con ello: {yield} por saco antes de pérdidas",
 	"Over {deck}": "Sobre {deck}",
 	"Ask before you sell": "Pregunte antes de vender",
+	"How sure the bags should last": "Con qué certeza deben alcanzar los sacos",
 	"How sure the bags are": "Qué tan seguros son los sacos",
 	"bags enough one time in two": "sacos que alcanzan una de cada dos veces",
 	"nine times in ten": "nueve de cada diez",
@@ -78,8 +79,9 @@ export const counter: Table = {
 	"Quote {item}": "Cotizar {item}",
 	"Why {need} of {item}": "Por qué {need} de {item}",
 	"{name} of {holds}": "{name} de {holds}",
-	"Keeps {time} closed and dry: look at the date on the pack.":
-		"Se conserva {time} cerrado y seco: mire la fecha en el envase.",
+	"Keeps {time} closed: look at the date on the pack.": "Dura {time} cerrado: mire la fecha en el envase.",
+	"Keeps {time} closed: made before {day} is too old on the day of the pour.":
+		"Dura {time} cerrado: lo fabricado antes del {day} es demasiado viejo el día del vertido.",
 	"Price of one {pack} of {item}": "Precio de un {pack} de {item}",
 	"Discount {rate}": "Descuento {rate}",
 	Delivery: "Entrega",

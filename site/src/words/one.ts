@@ -1,0 +1,67 @@
+// A count of one takes the singular: "1 bags" becomes "1 bag", "1 sacos usados" becomes "1 saco usado". What is said of a count is written in the
+// plural once; every text with a value in it passes here.
+
+const singular: Record<string, Record<string, string>> = {
+	en: {
+		bags: "bag",
+		batches: "batch",
+		packs: "pack",
+		ways: "way",
+		readings: "reading",
+		prices: "price",
+		rows: "row",
+		lines: "line",
+		rules: "rule",
+		errors: "error",
+		jobs: "job",
+		checks: "check",
+		tests: "test",
+		lifts: "lift",
+		corners: "corner",
+		spots: "spot",
+		words: "word",
+		changes: "change",
+		marks: "mark",
+	},
+	es: {
+		sacos: "saco",
+		usados: "usado",
+		amasadas: "amasada",
+		envases: "envase",
+		viajes: "viaje",
+		lecturas: "lectura",
+		precios: "precio",
+		tomados: "tomado",
+		tomadas: "tomada",
+		filas: "fila",
+		dejadas: "dejada",
+		líneas: "línea",
+		reglas: "regla",
+		errores: "error",
+		trabajos: "trabajo",
+		comprobaciones: "comprobación",
+		pruebas: "prueba",
+		ensayos: "ensayo",
+		capas: "capa",
+		esquinas: "esquina",
+		puntos: "punto",
+		palabras: "palabra",
+		cambios: "cambio",
+		marcas: "marca",
+		guardados: "guardado",
+	},
+};
+
+/** A one by itself, with up to three words after it. */
+const counted = /(?<![\d.,/:\u202f])1((?: \p{L}+){1,3})/gu;
+
+/** Puts what follows a count of one into the singular. */
+export function singulars(text: string, language: string): string {
+	if (!text.includes("1 ")) return text;
+	const words = singular[language] ?? {};
+	return text.replace(counted, (whole, rest: string) => {
+		const [first = "", ...others] = rest.slice(1).split(" ");
+		if (!words[first]) return whole;
+		return ["1", words[first], ...others.map((word) => words[word] ?? word)].join(" ");
+	});
+}
