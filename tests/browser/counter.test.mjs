@@ -112,6 +112,20 @@ test("several rooms add up, and least with greatest depth is surer than a guess"
 	await page.close();
 });
 
+test("how sure the bags should last is chosen at the desk, and quoted", async () => {
+	const { page, complaints } = await counter();
+	await quoteForty(page);
+	const leveller = page.locator(".quote-lines tr", { hasText: "Leveller" }).locator(".quote-packs");
+	assert.equal(await leveller.innerText(), "40");
+	for (const [says, bags] of [["99 in 100", "51"], ["bags enough one time in two", "29"], ["nine times in ten", "40"]]) {
+		await page.locator(".sureness-one", { hasText: says }).click();
+		await leveller.filter({ hasText: bags }).waitFor();
+		assert.equal(await page.locator(".sureness-one:has(:checked) b").innerText(), bags);
+	}
+	assert.deepEqual(complaints, []);
+	await page.close();
+});
+
 test("a quote opens as a job without retyping", async () => {
 	const { page } = await counter();
 	await quoteForty(page);
@@ -174,5 +188,25 @@ test("bags counted after the pour become a figure of one's own", async () => {
 	await page.getByText("Each bag filled 12.5 L").waitFor();
 	await page.getByRole("button", { name: "Plan this job with it: 12.9 L" }).click();
 	await page.getByText("its sheet says 12.9 L").waitFor();
+	await page.close();
+});
+
+test("tins of two sizes are quoted in the mix that costs least, a row a size, and their shelf life is told", async () => {
+	const { page } = await counter();
+	await page.getByText("Prices and shop").click();
+	const tins = "Item;Pack;Price\r\nPrimer;5 L;38,90\r\nPrimer;1 L;9,90";
+	await page.locator(".shop input[type=file]").setInputFiles({ name: "p.csv", mimeType: "text/csv", buffer: Buffer.from(tins) });
+	await page.getByText("2 prices taken").waitFor();
+	await area(page).fill("56");
+	await page.locator("[data-field='rooms/0/rough/mean']").fill("12");
+	await page.getByLabel("Deck", { exact: true }).selectOption("plywood");
+	const rows = page.locator(".quote-lines tbody tr", { hasText: /tin of/ });
+	await rows.nth(1).waitFor();
+	assert.match(await rows.nth(0).innerText(), /Primer[\s\S]*7 L\s+1\s+tin of 5 L\s+38\.90/);
+	assert.match(await rows.nth(1).innerText(), /2\s+tin of 1 L\s+19\.80/);
+	await rows.nth(0).getByRole("button", { name: "Why 7 L of Primer" }).click();
+	const because = page.locator(".quote-because");
+	await because.getByText("Whole packs, the cheapest mix: 1 × 5 L and 2 × 1 L").waitFor();
+	await because.getByText("Keeps 365 d closed: look at the date on the pack.").waitFor();
 	await page.close();
 });
