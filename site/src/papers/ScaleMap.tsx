@@ -3,8 +3,8 @@ import { useId } from "preact/hooks";
 import type { IndicatorStudy, Point, RoomPlan, RoomPour } from "../engine/contract";
 import { bandClass } from "../map/drawing";
 import { around, beside, boxOf, type Placed, place, type Wanted } from "../map/labels";
-import { doorWord } from "../map/marking";
-import { WallWords } from "../map/marks";
+import { doorWord, wallBoxes, wallWords } from "../map/marking";
+import { Words } from "../map/marks";
 import { path, toBoard } from "../map/view";
 import { Patch, PatchPatterns } from "../pour/PatchMap";
 import { said, t } from "../words/words";
@@ -44,7 +44,6 @@ export function ScaleMap(props: ScaleMapProps) {
 			<g transform={`translate(${origin.x} ${origin.y}) scale(${view.scale / 1000})`}>
 				<Ground room={room} pour={pour} />
 			</g>
-			<WallWords room={room} at={at} scale={view.scale} />
 			{room.penetrations.map((p) => (
 				<circle key={p.id} class="penetration" cx={at(p.at).x} cy={at(p.at).y} r={Math.max(3, p.radius * view.scale)} />
 			))}
@@ -52,9 +51,8 @@ export function ScaleMap(props: ScaleMapProps) {
 			{pins.map((pin) => (
 				<Pin key={`${pin.at.x} ${pin.at.y}`} at={at(pin.at)} />
 			))}
-			{words.map((word) => (
-				<Word key={word.key} word={word} />
-			))}
+			<Boxes words={words} />
+			<Words words={words} />
 		</svg>
 	);
 }
@@ -94,23 +92,14 @@ function Pin({ at: { x, y } }: { at: Point }) {
 }
 
 /** A batch's number stands in a box, so that nobody takes it for an indicator's. */
-function Word({ word }: { word: Placed }) {
-	const { x, y, anchor } = word.at;
-	const box = word.boxed ? boxOf(word, word.at) : undefined;
+function Boxes({ words }: { words: Placed[] }) {
+	const boxes = words.filter((word) => word.boxed).map((word) => ({ key: word.key, ...boxOf(word, word.at) }));
 	return (
-		<g>
-			{box && (
-				<rect class="scale-box" x={box.left} y={box.top} width={box.right - box.left} height={box.bottom - box.top} />
-			)}
-			<text
-				class={`map-text${word.small ? " map-text-small" : ""}${word.tone ? ` ${word.tone}` : ""}`}
-				x={x}
-				y={y + 4}
-				text-anchor={anchor}
-			>
-				{word.text}
-			</text>
-		</g>
+		<>
+			{boxes.map(({ key, left, right, top, bottom }) => (
+				<rect key={key} class="scale-box" x={left} y={top} width={right - left} height={bottom - top} />
+			))}
+		</>
 	);
 }
 
@@ -140,7 +129,7 @@ function wanted({ room, pour, pins }: ScaleMapProps, at: At, scale: number): Wan
 		places: beside(at(p.at), Math.max(3, p.radius * scale) + 4),
 	}));
 	const doors = room.doors.map((door) => doorWord(door, room.outline.outer, at));
-	return [...batches, ...heads, ...doors, ...pipes];
+	return [...batches, ...wallWords(room, at), ...heads, ...doors, ...pipes];
 }
 
 /** Places for a box that is wider than a mark. */
@@ -166,5 +155,6 @@ function drawn({ room, pins }: ScaleMapProps, at: At) {
 	return [
 		...pins.map((pin) => around({ x: at(pin.at).x, y: at(pin.at).y - 1 }, 7)),
 		...room.penetrations.map((p) => around(at(p.at), 6)),
+		...wallBoxes(room, at),
 	];
 }

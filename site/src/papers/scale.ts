@@ -1,5 +1,6 @@
 // Drawing scales for paper: which one a floor is drawn at, how large it then is, and the bar that shows whether the printer kept to it.
 import type { Point } from "../engine/contract";
+import { bounds } from "../map/view";
 
 export type Scale = { denominator: number; text: string };
 
@@ -35,10 +36,8 @@ export const around = 8;
 export type Extent = { left: number; below: number; width: number; height: number };
 
 export function extentOf(spots: Point[]): Extent {
-	const xs = spots.map((p) => p.x);
-	const ys = spots.map((p) => p.y);
-	const [left, below] = [Math.min(...xs), Math.min(...ys)];
-	return { left, below, width: Math.max(...xs) - left, height: Math.max(...ys) - below };
+	const { low, high } = bounds(spots);
+	return { left: low.x, below: low.y, width: high.x - low.x, height: high.y - low.y };
 }
 
 /** The largest of the usual scales at which a floor fits the paper; undefined where none does. */
