@@ -1,27 +1,19 @@
 // Every page of paper on A4 and on Letter: as many pages as it should be, nothing wider than the sheet, the map to its scale, nothing of the desk's own.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { browse, open, serve } from "./harness.mjs";
+import { test } from "node:test";
+import { atHand, open } from "./harness.mjs";
 
 const pixels = 96 / 25.4; // CSS pixels a millimetre
 const margin = 12; // mm, all round
 const formats = { A4: 210, Letter: 215.9 }; // mm wide
 
-let server, browser;
-before(async () => {
-	server = await serve();
-	browser = await browse({ locale: "en-GB" });
-});
-after(async () => {
-	await browser.end();
-	await server.end();
-});
+const { server, browser } = await atHand({ locale: "en-GB" });
 
 /** The demo job, with a pour begun and noted. */
 async function poured() {
 	const { page, complaints } = await open(browser.context, server.address);
 	await page.getByRole("button", { name: "Open the demo job" }).click();
-	await page.waitForSelector(".band");
+	await page.waitForSelector(".bench .band");
 	await view(page, "day");
 	await page.locator(".day-main").click();
 	await page.getByRole("button", { name: "Start batch 2", exact: true }).click();
