@@ -186,6 +186,14 @@ test("bags counted after the pour become a figure of one's own", async () => {
 	await page.getByText("After the pour").first().click();
 	await page.getByLabel("Bags opened").fill("32");
 	await page.getByText("Each bag filled 12.5 L").waitFor();
+	await page.getByLabel("Bags left over").fill("8");
+	await page.getByText("planned 40").waitFor();
+	await page.getByText("planned 10 mm").waitFor();
+	await page.getByLabel("Mean depth as measured").fill("11");
+	await page.getByText("came out 11 mm").waitFor();
+	await page.getByText("Each bag filled 13.8 L").waitFor(); // 40 m² × 11 mm in 32 bags
+	await page.getByLabel("Mean depth as measured").fill("10");
+	await page.getByText("Each bag filled 12.5 L").waitFor();
 	await page.getByRole("button", { name: "Plan this job with it: 12.9 L" }).click();
 	await page.getByText("its sheet says 12.9 L").waitFor();
 	await page.close();

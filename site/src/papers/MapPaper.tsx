@@ -109,10 +109,15 @@ function Means({ room, pour, pins }: Sheet & { pins: IndicatorStudy[] }) {
 			{room.doors.length > 0 && <>{t("A gap in the wall is a door.")} </>}
 			{pour && pour.dams.length > 0 && <>{t("A dashed line across the floor is a dam.")} </>}
 			{t("Lengths are measured right and away from the small ring.")}
+			{drawnByArea(room) && ` ${t("Only the area is known: the room is drawn as a square.")}`}
 			{!room.pour && ` ${t("Nobody has read this floor yet: batches and indicators follow from its readings.")}`}
 			{room.pour && !pour && ` ${t("The pour can’t be planned yet, so no batches are drawn.")}`}
 		</p>
 	);
+}
+
+function drawnByArea(room: RoomPlan): boolean {
+	return job.value?.rooms.find((one) => one.id === room.id)?.outline.how === "area";
 }
 
 const columns = 3;

@@ -28,6 +28,8 @@ export const papers: Table = {
 	"A dashed line across the floor is a dam.": "Una línea de trazos que cruza el piso es un dique.",
 	"Lengths are measured right and away from the small ring.":
 		"Las distancias se miden a la derecha y alejándose desde el círculo pequeño.",
+	"Only the area is known: the room is drawn as a square.":
+		"Solo se conoce el área: la habitación se dibuja como un cuadrado.",
 	"Nobody has read this floor yet: batches and indicators follow from its readings.":
 		"Nadie ha leído este piso todavía: las amasadas y los indicadores salen de sus lecturas.",
 	"The pour can’t be planned yet, so no batches are drawn.":
