@@ -32,16 +32,31 @@ func entryOf(r *jobRecord) Entry {
 // listing is what was last read of the list, so that only pages which changed since are read again; another tab may have changed them.
 type listing struct {
 	pages   map[string]readyPage
-	entries []Entry // of all pages, last kept first
+	entries []*listed // of all pages, last kept first
+}
+
+// listed is an entry with what it is searched by, once it was searched.
+type listed struct {
+	Entry
+	text string
 }
 
 type readyPage struct {
 	content string
-	entries []Entry
+	entries []listed
 }
 
 // ListJobs gives the list of jobs, last kept first; deleted ones are among them and say so.
 func (k *Keeper) ListJobs(ctx context.Context) ([]Entry, error) {
+	err := k.readList(ctx)
+	entries := make([]Entry, len(k.list.entries))
+	for i, ready := range k.list.entries {
+		entries[i] = ready.Entry
+	}
+	return entries, err
+}
+
+func (k *Keeper) readList(ctx context.Context) error {
 	err := k.Store.Read(ctx, func(r store.Reader) error {
 		items, err := r.All(listKeys)
 		if err != nil {
@@ -49,7 +64,7 @@ func (k *Keeper) ListJobs(ctx context.Context) ([]Entry, error) {
 		}
 		return k.list.renew(r, items)
 	})
-	return slices.Clone(k.list.entries), told(err)
+	return told(err)
 }
 
 func (l *listing) renew(r store.Reader, items []store.Item) error {
@@ -62,7 +77,7 @@ func (l *listing) renew(r store.Reader, items []store.Item) error {
 			if err != nil {
 				return err
 			}
-			ready, same = readyPage{string(item.Value), entries}, false
+			ready, same = readyPage{string(item.Value), toList(entries)}, false
 		}
 		fresh[item.Key] = ready
 	}
@@ -73,12 +88,23 @@ func (l *listing) renew(r store.Reader, items []store.Item) error {
 	return nil
 }
 
-func (l *listing) gather(items []store.Item) {
-	l.entries = l.entries[:0:0]
-	for _, item := range items {
-		l.entries = append(l.entries, l.pages[item.Key].entries...)
+func toList(entries []Entry) []listed {
+	ready := make([]listed, len(entries))
+	for i, e := range entries {
+		ready[i].Entry = e
 	}
-	slices.SortFunc(l.entries, func(a, b Entry) int {
+	return ready
+}
+
+func (l *listing) gather(items []store.Item) {
+	l.entries = l.entries[:0]
+	for _, item := range items {
+		entries := l.pages[item.Key].entries
+		for i := range entries {
+			l.entries = append(l.entries, &entries[i])
+		}
+	}
+	slices.SortFunc(l.entries, func(a, b *listed) int {
 		return cmp.Or(cmp.Compare(b.Kept, a.Kept), cmp.Compare(a.ID, b.ID))
 	})
 }
@@ -101,9 +127,9 @@ type Found struct {
 // FindJobs looks through the list of jobs.
 func (k *Keeper) FindJobs(ctx context.Context, wanted Wanted) (Found, error) {
 	found := Found{Jobs: []Entry{}}
-	entries, err := k.ListJobs(ctx)
+	err := k.readList(ctx)
 	words := strings.Fields(strings.ToLower(wanted.Find))
-	for _, entry := range entries {
+	for _, entry := range k.list.entries {
 		if (entry.Deleted != "") != wanted.Deleted {
 			continue
 		}
@@ -115,16 +141,18 @@ func (k *Keeper) FindJobs(ctx context.Context, wanted Wanted) (Found, error) {
 			continue
 		}
 		if found.Count++; wanted.Most == 0 || found.Count <= wanted.Most {
-			found.Jobs = append(found.Jobs, entry)
+			found.Jobs = append(found.Jobs, entry.Entry)
 		}
 	}
 	return found, err
 }
 
-func (e Entry) holds(words []string) bool {
+func (l *listed) holds(words []string) bool {
 	if len(words) == 0 {
 		return true
 	}
-	text := strings.ToLower(e.Name + " " + strings.Join(e.Rooms, " "))
-	return !slices.ContainsFunc(words, func(word string) bool { return !strings.Contains(text, word) })
+	if l.text == "" {
+		l.text = strings.ToLower(l.Name + " " + strings.Join(l.Rooms, " "))
+	}
+	return !slices.ContainsFunc(words, func(word string) bool { return !strings.Contains(l.text, word) })
 }
