@@ -77,6 +77,7 @@ func TestALoopInALoopStaysWithinReach(t *testing.T) {
 	r := c.Figure("it", nil)
 	assert.Equal(t, Faulty, r.State, "the machine's memory is counted")
 	assert.Equal(t, "it", r.Fault.Rule)
+	assert.Contains(t, r.Fault.Message, "goes through more than a rule may.")
 }
 
 func longList(n int) string { return "[" + strings.Repeat("1,", n-1) + "1]" }

@@ -4,6 +4,7 @@ package rules
 
 import (
 	"math"
+	"strings"
 
 	"github.com/expr-lang/expr/vm"
 )
@@ -150,6 +151,9 @@ func (r *run) execute(c *code, program *vm.Program, seen []sighting) worked {
 		out.answer = answer{state: Faulty, fault: f.fault}
 	case f.missing >= 0:
 		out.answer = answer{state: Unanswered, missing: r.wanted(c, out.stop)}
+	case err != nil && strings.Contains(err.Error(), "memory budget exceeded"):
+		f.fail(0, "goes through more than a rule may", "Shorten its lists, or take a loop out.")
+		out.answer = answer{state: Faulty, fault: f.fault}
 	case err != nil || !countable(value):
 		f.fail(0, "comes to a number that is too large or undefined", "Look at what it is made of; the values put in may be far out of range.")
 		out.answer = answer{state: Faulty, fault: f.fault}

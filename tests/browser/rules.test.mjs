@@ -225,3 +225,27 @@ test("a rulebook from a stranger that nests, loops or swells without end is refu
 	assert.equal(await bags(page), before);
 	await page.close();
 });
+
+test("a rule of one's own that would run for ever ends by itself, by name, beside a plan that is as it was", async (t) => {
+	const alone = await browse();
+	t.after(() => alone.end());
+	const { page } = await ready(alone.context);
+	await demo(page);
+	const counted = () => page.waitForFunction(() => /^\d+$/.test(document.querySelector(".total-main dd")?.textContent ?? ""));
+	await counted();
+	const before = await bags(page);
+	const id = await page.evaluate(() => location.hash.split("/")[2]);
+	const engine = await startEngine(page);
+	const { job } = await engine.have("jobs.open", { id });
+	const { text } = await engine.have("books.shipped");
+	const list = `[${Array.from({ length: 190 }, (_, i) => i).join(", ")}]`;
+	const endless = `\ncheck without-end\n  for: job\n  weight: watch\n  holds: count(${list}, count(${list}, # > 0) > 0) > 0\n  says: It ends.\n  remedy: Leave it out.\n`;
+	await engine.have("books.keep", { id: "mine", title: "Mine", text: text + endless, base: text });
+	await page.reload();
+	const finding = page.locator(".finding[data-rule=without-end]");
+	await finding.getByText("Without end: This rule could not be worked out.").waitFor();
+	assert.match(await finding.innerText(), /goes through more than a rule may/);
+	await counted();
+	assert.equal(await bags(page), before);
+	assert.deepEqual((await (await startEngine(page)).have("jobs.open", { id })).job, job);
+});

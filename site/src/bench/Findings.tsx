@@ -87,7 +87,7 @@ function FindingCard({ finding }: { finding: Finding }) {
 			<ChangedRules names={finding.changed ?? []} />
 			<p>
 				{finding.state === "faulty"
-					? `${t("This rule could not be worked out.")} ${said(finding.fault?.message)}`
+					? `${readable(finding.rule)}: ${t("This rule could not be worked out.")} ${said(finding.fault?.message)}`
 					: finding.state === "kept"
 						? readable(finding.rule)
 						: said(finding.says)}

@@ -322,6 +322,8 @@ export const errors: Table = {
 	"Look at what it is made of; the values put in may be far out of range.":
 		"Mire de qué está hecho; los valores puestos pueden estar muy fuera de rango.",
 	"comes to a number that is too large or undefined": "da un número demasiado grande o indefinido",
+	"goes through more than a rule may": "recorre más de lo que puede una regla",
+	"Shorten its lists, or take a loop out.": "Acorte sus listas o quite un bucle.",
 	"divides by zero": "divide entre cero",
 	"Say what holds when the divisor is zero, with ? :.": "Diga qué vale cuando el divisor es cero, con ? :.",
 	"Say what holds when the base is zero, with ? :.": "Diga qué vale cuando la base es cero, con ? :.",
