@@ -1,11 +1,9 @@
-// Entering a room: its outline in one of three ways, what stands in it, and its doors.
+// Entering a room: its outline in one of four ways, and what stands in it.
 
 import type { Job, Room, Shape } from "../engine/contract";
 import { Choice, Field, Pick, RemoveButton, Section } from "../parts/fields";
 import { edit, job, newId, plan, problemOf } from "../state/job";
 import { said, t } from "../words/words";
-import { WordField } from "./WordField";
-import { Words } from "./WordGroups";
 
 type RoomProps = { index: number };
 
@@ -262,30 +260,21 @@ function CornersEntry({ shape, field, onChange }: ShapeProps) {
 			<ol class="legs">
 				{corners.map((corner, i) => (
 					<li key={i} class="row">
-						<Field
-							label={`x ${i + 1}`}
-							unit={lengthUnit()}
-							field={`${field}/corners/${i}/x`}
-							value={corner.x}
-							onChange={(v) =>
-								onChange((s) => {
-									const c = s.corners?.[i];
-									if (c) c.x = v;
-								})
-							}
-						/>
-						<Field
-							label={`y ${i + 1}`}
-							unit={lengthUnit()}
-							field={`${field}/corners/${i}/y`}
-							value={corner.y}
-							onChange={(v) =>
-								onChange((s) => {
-									const c = s.corners?.[i];
-									if (c) c.y = v;
-								})
-							}
-						/>
+						{(["x", "y"] as const).map((axis) => (
+							<Field
+								key={axis}
+								label={`${axis} ${i + 1}`}
+								unit={lengthUnit()}
+								field={`${field}/corners/${i}/${axis}`}
+								value={corner[axis]}
+								onChange={(v) =>
+									onChange((s) => {
+										const c = s.corners?.[i];
+										if (c) c[axis] = v;
+									})
+								}
+							/>
+						))}
 						<RemoveButton
 							what={t("corner {n}", { n: i + 1 })}
 							onClick={() =>
@@ -367,248 +356,4 @@ export function KeepOuts({ index }: RoomProps) {
 			</button>
 		</>
 	);
-}
-
-/** Doors, and drains, flanges and pipes: the room's edges. */
-export function EdgesEntry({ index }: RoomProps) {
-	const room = job.value?.rooms[index];
-	if (!room) return null;
-	const subject = (scope: string, id: string) => ({ scope, room: room.id, id, name: "" });
-	return (
-		<Section
-			title={t("Doors and drains")}
-			says={t("{doors} doors, {others} drains and pipes", {
-				doors: room.doors.length,
-				others: room.penetrations.length,
-			})}
-			id="edges"
-		>
-			{room.doors.map((door, i) => (
-				<div class="card" key={door.id}>
-					<div class="card-head">
-						<Field
-							label={t("Door to")}
-							field={`rooms/${index}/doors/${i}/name`}
-							value={door.name}
-							onChange={(v) => editDoor(index, i, "name", v)}
-						/>
-						<RemoveButton
-							what={door.name || t("door")}
-							onClick={() =>
-								editRoom(index, "doors", (r) => {
-									r.doors.splice(i, 1);
-								})
-							}
-						/>
-					</div>
-					<div class="row row-even">
-						<Choice
-							label={t("In wall")}
-							value={String(door.wall)}
-							onChange={(v) =>
-								editRoom(index, `doors/${i}`, (r) => {
-									const d = r.doors[i];
-									if (d) d.wall = Number(v);
-								})
-							}
-							choices={walls(index, door.wall)}
-						/>
-						<Field
-							label={t("From its start")}
-							unit={lengthUnit()}
-							field={`rooms/${index}/doors/${i}/at`}
-							value={door.at}
-							onChange={(v) => editDoor(index, i, "at", v)}
-						/>
-						<Field
-							label={t("Width")}
-							unit={lengthUnit()}
-							field={`rooms/${index}/doors/${i}/width`}
-							value={door.width}
-							onChange={(v) => editDoor(index, i, "width", v)}
-						/>
-					</div>
-					<label class="tick">
-						<input
-							type="checkbox"
-							checked={door.exit}
-							onChange={(event) => {
-								const exit = event.currentTarget.checked;
-								editRoom(index, `doors/${i}`, (r) => {
-									const d = r.doors[i];
-									if (d) d.exit = exit;
-								});
-							}}
-						/>
-						{t("The way out on pour day")}
-					</label>
-					<Field
-						label={t("Reading on the floor beyond")}
-						unit={room.readings.heightUnit}
-						field={`rooms/${index}/doors/${i}/neighbour`}
-						value={door.neighbour}
-						hint={t("Read it like the others, on the finished floor next door.")}
-						onChange={(v) => editDoor(index, i, "neighbour", v)}
-					/>
-					<WordField name="door.leaf_gap" subject={subject("door", door.id)} />
-					<WordField name="door.dammed" subject={subject("door", door.id)} />
-					{plan.value?.rooms[index]?.doors.find((d) => d.id === door.id)?.holds.includes("door.dammed") && (
-						<WordField name="door.dam_height" subject={subject("door", door.id)} />
-					)}
-					<WordField name="stair.place" subject={subject("door", door.id)} />
-					{["foot", "head"].includes(door.answers["stair.place"] ?? "") && (
-						<>
-							<WordField name="stair.nearest" subject={subject("door", door.id)} />
-							<WordField name="stair.riser" subject={subject("door", door.id)} />
-						</>
-					)}
-				</div>
-			))}
-			<button
-				type="button"
-				onClick={() =>
-					editRoom(index, "doors", (r) => {
-						r.doors.push({
-							id: newId("door"),
-							name: "",
-							wall: 0,
-							at: "",
-							width: job.value?.units === "us" ? "32 in" : "0.80 m",
-							exit: r.doors.length === 0,
-							neighbour: "",
-							answers: {},
-						});
-					})
-				}
-			>
-				{t("Add a door")}
-			</button>
-			{room.penetrations.map((p, i) => (
-				<div class="card" key={p.id}>
-					<div class="card-head">
-						<Field
-							label={t("Drain, flange or pipe")}
-							field={`rooms/${index}/penetrations/${i}/name`}
-							value={p.name}
-							onChange={(v) =>
-								editPenetration(index, i, (x) => {
-									x.name = v;
-								})
-							}
-						/>
-						<RemoveButton
-							what={p.name || said(p.kind)}
-							onClick={() =>
-								editRoom(index, "penetrations", (r) => {
-									r.penetrations.splice(i, 1);
-								})
-							}
-						/>
-					</div>
-					<Choice
-						label={t("What it is")}
-						value={p.kind}
-						onChange={(v) =>
-							editPenetration(index, i, (x) => {
-								x.kind = v;
-							})
-						}
-						choices={["drain", "flange", "pipe"].map((kind) => ({ value: kind, label: said(kind) }))}
-					/>
-					<div class="row row-even">
-						<Field
-							label="x"
-							unit={lengthUnit()}
-							field={`rooms/${index}/penetrations/${i}/at/x`}
-							value={p.at.x}
-							onChange={(v) =>
-								editPenetration(index, i, (x) => {
-									x.at.x = v;
-								})
-							}
-						/>
-						<Field
-							label="y"
-							unit={lengthUnit()}
-							field={`rooms/${index}/penetrations/${i}/at/y`}
-							value={p.at.y}
-							onChange={(v) =>
-								editPenetration(index, i, (x) => {
-									x.at.y = v;
-								})
-							}
-						/>
-						<Field
-							label={t("Diameter")}
-							unit={depthUnit()}
-							field={`rooms/${index}/penetrations/${i}/diameter`}
-							value={p.diameter}
-							onChange={(v) =>
-								editPenetration(index, i, (x) => {
-									x.diameter = v;
-								})
-							}
-						/>
-					</div>
-					<Field
-						label={t("Reading on its top")}
-						unit={room.readings.heightUnit}
-						field={`rooms/${index}/penetrations/${i}/height`}
-						value={p.height}
-						onChange={(v) =>
-							editPenetration(index, i, (x) => {
-								x.height = v;
-							})
-						}
-					/>
-					<Words
-						step="edges"
-						subject={subject("penetration", p.id)}
-						holds={plan.value?.rooms[index]?.penetrations.find((planned) => planned.id === p.id)?.holds}
-					/>
-				</div>
-			))}
-			<button
-				type="button"
-				onClick={() =>
-					editRoom(index, "penetrations", (r) => {
-						r.penetrations.push({
-							id: newId("drain"),
-							name: "",
-							kind: "drain",
-							at: { x: "", y: "" },
-							diameter: "",
-							height: "",
-							answers: {},
-						});
-					})
-				}
-			>
-				{t("Add a drain, flange or pipe")}
-			</button>
-		</Section>
-	);
-}
-
-function walls(index: number, chosen: number): { value: string; label: string }[] {
-	const lengths = plan.value?.rooms[index]?.walls ?? [];
-	const count = Math.max(lengths.length, chosen + 1);
-	return Array.from({ length: count }, (_, i) => ({
-		value: String(i),
-		label: `${i + 1}${lengths[i] ? ` (${said(lengths[i].text)})` : ""}`,
-	}));
-}
-
-function editDoor(index: number, i: number, key: "name" | "at" | "width" | "neighbour", value: string): void {
-	editRoom(index, `doors/${i}/${key}`, (r) => {
-		const door = r.doors[i];
-		if (door) door[key] = value;
-	});
-}
-
-function editPenetration(index: number, i: number, change: (p: Room["penetrations"][number]) => void): void {
-	editRoom(index, `penetrations/${i}`, (r) => {
-		const p = r.penetrations[i];
-		if (p) change(p);
-	});
 }
