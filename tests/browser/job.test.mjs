@@ -83,7 +83,7 @@ test("pasted readings are taken line by line: bad ones named, good ones kept", a
 	await page.getByText("Paste or open a list (CSV)").click();
 	await page.getByLabel("x, y, reading: one to a line").fill("x (m);y (m);staff (mm)\n0,5;0,5;1200\n3,5;abc;1204\n2,0;2,5;1210\n");
 	await page.getByRole("button", { name: "Take these readings" }).click();
-	await page.getByText("2 readings taken, 1 lines left out.").waitFor();
+	await page.getByText("2 readings taken, 1 line left out.").waitFor();
 	assert.match(await page.locator("ul.field-error").first().innerText(), /line 3/);
 	assert.equal(await page.locator(".readings tbody tr").count(), 2);
 	await page.close();

@@ -177,7 +177,7 @@ test("everything goes into one file on the page and comes back in an empty brows
 		const { page, complaints } = await open(context, server.address);
 		const file = { name: "all.json", mimeType: "application/json", buffer: backup };
 		await page.locator("input[type=file]").setInputFiles(file);
-		await page.getByText("1 jobs taken; 0 were here already. 1 sheets and 1 rulebooks taken. The price list was taken.").waitFor();
+		await page.getByText("1 job taken; 0 were here already. 1 sheet and 1 rulebook taken. The price list was taken.").waitFor();
 		await page.locator(".jobs li", { hasText: "Hall" }).waitFor();
 		await page.locator("input[type=file]").setInputFiles(file);
 		await page.getByText("0 jobs taken; 1 were here already.").waitFor();

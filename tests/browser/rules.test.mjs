@@ -88,7 +88,7 @@ test("a rule's number is changed in a form, survives a reload, an export and an 
 	await preview.getByText("Waste share").waitFor();
 	assert.equal(await preview.locator("li > details").count(), 1);
 	await other.page.getByRole("button", { name: "Take it" }).click();
-	await other.page.getByText(/Taken: 1 rules changed/).waitFor();
+	await other.page.getByText(/Taken: 1 rule changed/).waitFor();
 	await other.page.getByRole("button", { name: /^Back to/ }).click();
 	await other.page.waitForFunction((text) => document.querySelector(".total-main dd")?.textContent === text, with25);
 	assert.deepEqual(other.complaints, []);

@@ -120,7 +120,7 @@ test("each plane's cost stands beside it once there is a price list, and so does
 	await page.getByText("Prices and shop").click();
 	const text = "Item;Pack;Price;Tax class;Stock code;Cost\r\nLeveller;25 kg;24,50;standard;L-25;17,00\r\n";
 	await page.locator(".shop input[type=file]").setInputFiles({ name: "prices.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
-	await page.getByText("1 prices taken, 0 rows left out.").waitFor();
+	await page.getByText("1 price taken, 0 rows left out.").waitFor();
 	await page.waitForTimeout(500);
 	await page.evaluate((hash) => (location.hash = hash), job);
 	await here(page);

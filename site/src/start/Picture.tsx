@@ -12,10 +12,10 @@ export function FirstPicture() {
 	return (
 		<div class="start-picture" aria-hidden="true">
 			<svg class="start-plan" viewBox="0 0 400 206">
-				<path class="band band-0" d={walls} />
+				<path class="band-0" d={walls} />
 				{low.map((d, i) => (
 					<g key={d}>
-						<path class={`band band-${2 * i + 2}`} d={d} />
+						<path class={`band-${2 * i + 2}`} d={d} />
 						<path class="contour" d={d} />
 					</g>
 				))}

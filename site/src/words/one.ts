@@ -22,6 +22,8 @@ const singular: Record<string, Record<string, string>> = {
 		words: "word",
 		changes: "change",
 		marks: "mark",
+		sheets: "sheet",
+		rulebooks: "rulebook",
 	},
 	es: {
 		sacos: "saco",
@@ -49,6 +51,10 @@ const singular: Record<string, Record<string, string>> = {
 		cambios: "cambio",
 		marcas: "marca",
 		guardados: "guardado",
+		guardadas: "guardada",
+		hojas: "hoja",
+		reglamentos: "reglamento",
+		traídos: "traído",
 	},
 };
 
