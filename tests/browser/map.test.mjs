@@ -23,6 +23,12 @@ async function boardOf(page) {
 const press = (page, name) => page.getByRole("button", { name, exact: true }).click();
 const readOut = (page) => page.locator(".map > .map-read").first();
 
+/** Fingers on the screen: one point each. */
+async function fingers(page) {
+	const client = await page.context().newCDPSession(page);
+	return (type, ...points) => client.send("Input.dispatchTouchEvent", { type, touchPoints: points.map(([x, y], id) => ({ x, y, id })) });
+}
+
 /** A length behind some words of the read-out, mm. */
 function millimetres(text, words) {
 	const [, number, unit] = text.match(new RegExp(`${words} ([\\d.,]+) (mm|m)`));
@@ -82,10 +88,34 @@ test("the cross-hair reads depth, deck and finish by the keys, and they fit each
 	await page.close();
 });
 
+test("a finger draws a section where a mouse would, the page stays where it is, and a second finger still zooms", async () => {
+	const { page } = await demo();
+	const touch = await fingers(page);
+	await press(page, "Cut a section");
+	const board = await boardOf(page);
+	const at = (across, down) => [board.x + across * board.width, board.y + down * board.height];
+	const scrolled = () => page.evaluate(() => [scrollY, document.querySelector(".bench-floor").scrollTop]);
+	const before = await scrolled();
+	await touch("touchStart", at(0.2, 0.3));
+	for (let i = 1; i <= 6; i++) await touch("touchMove", at(0.2 + 0.1 * i, 0.3 + 0.05 * i));
+	await touch("touchEnd");
+	await page.locator(".profile-deck").first().waitFor();
+	assert.deepEqual(await scrolled(), before);
+	const line = await page.locator(".cut-line").getAttribute("d");
+	const [x1, y1, x2, y2] = line.match(/-?[\d.]+/g).slice(0, 4).map(Number);
+	for (const [is, meant] of [[x1, 0.2 * board.width], [y1, 0.3 * board.height], [x2, 0.8 * board.width], [y2, 0.6 * board.height]])
+		assert.ok(Math.abs(is - meant) < 2, line);
+	const scale = await page.locator(".map-board svg > g").first().getAttribute("transform");
+	await touch("touchStart", at(0.4, 0.5), at(0.6, 0.5));
+	for (let i = 1; i <= 4; i++) await touch("touchMove", at(0.4 - 0.05 * i, 0.5), at(0.6 + 0.05 * i, 0.5));
+	await touch("touchEnd");
+	await page.waitForFunction((was) => document.querySelector(".map-board svg > g").getAttribute("transform") !== was, scale);
+	await page.close();
+});
+
 test("two fingers zoom, one moves the floor when it is zoomed, and with the whole floor in view one finger scrolls the page", async () => {
 	const { page } = await demo();
-	const client = await page.context().newCDPSession(page);
-	const touch = (type, ...points) => client.send("Input.dispatchTouchEvent", { type, touchPoints: points.map(([x, y], id) => ({ x, y, id })) });
+	const touch = await fingers(page);
 	const board = await boardOf(page);
 	const [x, y] = [board.x + board.width / 2, board.y + board.height / 2];
 	const ground = () => page.locator(".map-board svg > g").first().getAttribute("transform");
