@@ -3,7 +3,7 @@
 # make test-engines   the main path in Chromium, Firefox and WebKitGTK (installs what is missing)
 # make bench      measures what the tool promises, each figure beside its reference in one run (QUICK=1: only that it all runs)
 # make pictures   takes the README's pictures of the real page afresh
-# make looks      takes a picture of every page and state into tests/artefacts/looks, to be looked at
+# make looks      takes a picture of every page and state into tests/artefacts/looks, and accepts their shapes, with which the tests compare
 # make lighthouse holds the built page against Lighthouse, whose packages are fetched for it alone
 # make contract   writes the page's types afresh from the Go types
 SHELL := /bin/bash
@@ -63,7 +63,7 @@ pictures: build tests/node_modules chromium
 	cd tests && CHROMIUM="$(CHROMIUM)" node pictures.mjs
 
 looks: build tests/node_modules chromium
-	cd tests && CHROMIUM="$(CHROMIUM)" node looks.mjs
+	cd tests && CHROMIUM="$(CHROMIUM)" node looks.mjs && CHROMIUM="$(CHROMIUM)" RENEW=yes node --test --test-timeout=1200000 browser/looks.test.mjs
 
 lighthouse: build tests/node_modules tests/lighthouse/node_modules chromium
 	cd tests/lighthouse && CHROMIUM="$(CHROMIUM)" node run.mjs

@@ -23,12 +23,15 @@ async function demo(page) {
 	await page.waitForFunction(() => /\d/.test(document.querySelector(".total-buy dd")?.textContent ?? ""), null, { timeout: 90_000 });
 }
 
-const view = (name) => async (page) => {
+const phone = { width: 360, height: 740 };
+
+const view = (name, shows) => async (page) => {
 	await demo(page);
 	await page.evaluate((name) => {
 		location.hash = location.hash.replace("/job/", `/${name}/`);
 	}, name);
-	await page.waitForSelector(".patch, [class*=patch]", { timeout: 90_000 });
+	await page.waitForSelector(shows, { timeout: 90_000 });
+	await page.waitForTimeout(500);
 };
 
 /** The floor cut through its thinnest and its deepest spot, with the read-out in the middle. */
@@ -43,7 +46,18 @@ async function section(page) {
 }
 
 await picture("bench", { width: 1440, height: 900 }, demo);
-await picture("pour", { width: 1200, height: 820 }, view("pour"));
+await picture("pour", { width: 1200, height: 820 }, view("pour", ".patch"));
 await picture("section", { width: 820, height: 1000 }, section);
+await picture("phone", phone, demo);
+await picture("question", phone, view("steps", ".step h1"));
+await picture("day", phone, view("day", ".day-main"));
+await picture("rules", { width: 1200, height: 820 }, async (page) => {
+	await demo(page);
+	await page.evaluate(() => {
+		location.hash = "#/rules/thin-over-wood";
+	});
+	await page.waitForSelector(".rules-one h2, .rules-one h1");
+	await page.waitForTimeout(1000);
+});
 await server.end();
 process.exit(0);

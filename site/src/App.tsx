@@ -24,10 +24,9 @@ import { Steps } from "./steps/Steps";
 import { said, t } from "./words/words";
 
 export function App({ update }: { update: (() => void) | null }) {
-	const [engine, setEngine] = useState<EngineEvent>({ kind: "loading", loaded: 0, total: 1 });
 	const [fault, setFault] = useState<Fault | null>(null);
 	useEffect(
-		() => onEngine((event) => ("report" in event ? setFault(event) : setEngine(event))), // a fault is told until it is read
+		() => onEngine((event) => "report" in event && setFault(event)), // a fault is told until it is read
 		[],
 	);
 	useEffect(() => {
@@ -63,7 +62,7 @@ export function App({ update }: { update: (() => void) | null }) {
 					</button>
 				</div>
 			)}
-			<Loading engine={engine} />
+			<Loading />
 			{fault && <FaultNotice fault={fault} onRead={() => setFault(null)} />}
 			<KeptNotices />
 			{trouble.value && (
@@ -90,11 +89,14 @@ function Page({ id, view }: { id: string; view: string }) {
 	return <Start />;
 }
 
-function Loading({ engine }: { engine: EngineEvent }) {
+/** How far the engine is. On its own, so that what it tells many times a second draws nothing else anew. */
+function Loading() {
+	const [engine, setEngine] = useState<EngineEvent>({ kind: "loading", loaded: 0, total: 1 });
+	useEffect(() => onEngine((event) => "report" in event || setEngine(event)), []);
 	if (engine.kind !== "loading") return null;
 	const share = Math.round((100 * engine.loaded) / Math.max(engine.total, 1));
 	return (
-		<div class="notice no-print" role="status">
+		<div class="notice loading no-print" role="status">
 			{t("Loading the engine: {share} %", { share })}
 		</div>
 	);
