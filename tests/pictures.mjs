@@ -49,7 +49,7 @@ await picture("bench", { width: 1440, height: 900 }, demo);
 await picture("pour", { width: 1200, height: 820 }, view("pour", ".patch"));
 await picture("section", { width: 820, height: 1000 }, section);
 await picture("phone", phone, demo);
-await picture("question", phone, view("steps", ".step h1"));
+await picture("result", phone, view("steps", ".result-bags"));
 await picture("day", phone, view("day", ".day-main"));
 await picture("rules", { width: 1200, height: 820 }, async (page) => {
 	await demo(page);
