@@ -37,7 +37,8 @@ function seen(tab, finder, name) {
 }
 
 function called(name) {
-	const found = [...document.querySelectorAll("button, a")].find((element) => element.innerText.trim() === name);
+	const nameOf = (element) => element.getAttribute("aria-label") ?? element.innerText.trim();
+	const found = [...document.querySelectorAll("button, a")].find((element) => nameOf(element) === name);
 	found?.scrollIntoView({ block: "center" });
 	return found;
 }

@@ -36,7 +36,7 @@ for (const [name, openTab] of Object.entries(engines)) {
 		});
 
 		await t.test(`${name}: length, width and three readings make a plan`, async () => {
-			await press(tab, "Lowspot");
+			await press(tab, "Lowspot, first screen");
 			await press(tab, "Start a new job");
 			await fill(tab, "Length", "4");
 			await fill(tab, "Width", "3");
@@ -70,7 +70,7 @@ for (const [name, openTab] of Object.entries(engines)) {
 			await server.end();
 			await tab.reload();
 			await isAllThere();
-			await press(tab, "Lowspot");
+			await press(tab, "Lowspot, first screen");
 			await press(tab, "Open the demo job");
 			assert.ok((await shown(tab, judged)) > 0, "and a job is planned");
 			await quiet(tab);
