@@ -166,7 +166,7 @@ test("everything goes into one file on the page and comes back in an empty brows
 		const { shop } = await engine.have("shop.open");
 		await engine.have("shop.keep", { shop: { ...shop, name: "Corner shop" } });
 		await page.getByRole("link", { name: "Lowspot, first screen" }).click();
-		await page.getByText("1 of 1 jobs have something in them that is in no file of yours").waitFor();
+		await page.getByText("Jobs with something in them that is in no file of yours: 1 of 1.").waitFor();
 		const [download] = await Promise.all([
 			page.waitForEvent("download"),
 			page.getByRole("button", { name: "Save everything as one file" }).click(),

@@ -202,7 +202,7 @@ function Jobs() {
 function Counted({ found }: { found: Found }) {
 	const says = [
 		found.unsaved > 0 &&
-			t("{count} of {all} jobs have something in them that is in no file of yours.", {
+			t("Jobs with something in them that is in no file of yours: {count} of {all}.", {
 				count: found.unsaved,
 				all: found.all,
 			}),

@@ -40,8 +40,8 @@ export const kept: Table = {
 	"Jobs, sheets, rulebooks, prices and settings are in the file. “Open a job file” brings them back.":
 		"Trabajos, fichas, reglamentos, precios y ajustes están en el archivo. «Abrir un archivo de trabajo» los devuelve.",
 	"Save everything as one file": "Guardar todo en un archivo",
-	"{count} of {all} jobs have something in them that is in no file of yours.":
-		"{count} de {all} trabajos tienen algo que no está en ningún archivo suyo.",
+	"Jobs with something in them that is in no file of yours: {count} of {all}.":
+		"Trabajos con algo que no está en ningún archivo suyo: {count} de {all}.",
 	"{count} jobs match; the last {shown} are shown.": "{count} trabajos coinciden; se muestran los últimos {shown}.",
 	"{sheets} sheets and {books} rulebooks taken.": "{sheets} fichas y {books} reglamentos tomados.",
 	"The price list was taken.": "Se tomó la lista de precios.",
