@@ -22,9 +22,10 @@ export function RecordPaper() {
 
 function PourPaper({ day, pour }: { day: PourDay; pour: RoomPour }) {
 	const record = recordOf(pour);
+	const title = t("Record of conditions: {room}", { room: pourName(pour) });
 	return (
-		<section class="paper-page paper-record">
-			<PaperHead title={t("Record of conditions: {room}", { room: pourName(pour) })} />
+		<section class="paper-page paper-record" aria-label={title} tabIndex={0}>
+			<PaperHead title={title} />
 			{!record && <p>{t("Nothing was tapped on pour day: fill it in by hand.")}</p>}
 			<Conditions day={day} pour={pour} record={record} />
 			<Batches pour={pour} record={record} />

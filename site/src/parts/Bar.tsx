@@ -50,7 +50,7 @@ export function Bar() {
 			</a>
 			{current && (
 				<>
-					<JobName name={current.name} />
+					<JobName />
 					<Turns />
 					<button
 						type="button"
@@ -84,14 +84,15 @@ export function Bar() {
 	);
 }
 
-function JobName({ name }: { name: string }) {
+/** Reads the job itself: in a tab that looks on, a job drawn anew is what takes back what was typed here. */
+function JobName() {
 	return (
 		<div class="bar-name">
 			<input
 				type="text"
 				aria-label={t("Name of the job")}
 				placeholder={t("Name this job")}
-				value={name}
+				value={job.value?.name ?? ""}
 				onInput={(event) => {
 					const typed = event.currentTarget.value;
 					edit("name", (draft) => {
