@@ -201,6 +201,9 @@ func (w *work) depths(d floor.Depths) Depths {
 	}
 }
 
+// mostDrawn is how many readings a plan shows at most: dots of more would be all that is seen.
+const mostDrawn = 400
+
 // drawReadings puts the readings in plan.
 func (w *work) drawReadings(r *roomWork) {
 	lowest, highest := r.heights[0], r.heights[0]
@@ -213,6 +216,9 @@ func (w *work) drawReadings(r *roomWork) {
 		}
 	}
 	worksOut(r.facts, "survey.range", number(highest-lowest))
+	if len(r.points) > mostDrawn {
+		return
+	}
 	r.plan.Readings = make([]ReadingPlan, len(r.points))
 	for i, p := range r.points {
 		r.plan.Readings[i] = ReadingPlan{Row: r.rows[i], At: toTenths(p), Depth: w.length(r.plane.At(p) - r.heights[i]).Text}

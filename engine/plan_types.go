@@ -89,7 +89,7 @@ type DeckPlan struct {
 	Moisture *MoisturePlan `json:"moisture"` // nil where the deck needs no tests
 }
 
-// ReadingPlan is one reading in plan.
+// ReadingPlan is one reading in plan. A floor of more than four hundred readings shows none.
 type ReadingPlan struct {
 	Row   int         `json:"row"`   // in the job's list
 	At    floor.Point `json:"at"`    // to the tenth of a millimetre

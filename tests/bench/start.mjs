@@ -73,7 +73,7 @@ function firstRun() {
 function firstPlan([file, job]) {
 	const start = performance.now();
 	const worker = new Worker(file);
-	worker.postMessage(new TextEncoder().encode(JSON.stringify({ id: 1, kind: "plan", body: { job } })));
+	worker.postMessage(new TextEncoder().encode(`${JSON.stringify({ id: 1, kind: "plan" })}\n${JSON.stringify({ job })}`));
 	return new Promise((resolve, reject) => {
 		worker.onmessage = ({ data }) => {
 			if (data.kind !== "reply") return;

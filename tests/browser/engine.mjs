@@ -23,7 +23,7 @@ export async function startEngine(page) {
 		window.testEngine = {
 			ask(kind, body) {
 				const id = ++count;
-				worker.postMessage(new TextEncoder().encode(JSON.stringify({ id, kind, body })));
+				worker.postMessage(new TextEncoder().encode(`${JSON.stringify({ id, kind })}\n${JSON.stringify(body)}`));
 				return new Promise((resolve) => waiting.set(id, resolve));
 			},
 			end: () => worker.terminate(),

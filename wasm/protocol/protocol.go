@@ -1,6 +1,8 @@
-// Package protocol is the one way into the engine from the page: a request comes in as bytes, a reply goes out as bytes, both JSON in UTF-8.
+// Package protocol is the one way into the engine from the page: a request comes in as bytes, a reply goes out as bytes, both JSON in UTF-8. A request
+// is a line that tells what it is, then its body, so that no body is read twice.
 //
-//	request  {"id": 7, "kind": "jobs.open", "body": {"id": "job-3fa9"}}
+//	request  {"id": 7, "kind": "jobs.open"}
+//	         {"id": "job-3fa9"}
 //	reply    {"id": 7, "ok": true, "body": {...}}
 //	reply    {"id": 7, "ok": false, "error": {"code": "missing", "field": "id", "message": "...", "remedy": "..."}}
 //
@@ -10,6 +12,7 @@
 package protocol
 
 import (
+	"bytes"
 	"context"
 	"encoding/json"
 	"errors"
@@ -23,9 +26,10 @@ import (
 
 // Request is a message from the page.
 type Request struct {
-	ID   int64           `json:"id"`
-	Kind string          `json:"kind"`
-	Body json.RawMessage `json:"body"`
+	ID   int64  `json:"id"`
+	Kind string `json:"kind"`
+
+	body []byte
 }
 
 // Reply is the answer to the request of the same ID: a body or an error.
@@ -97,7 +101,9 @@ func open(message []byte) (Request, kind, error) {
 	if !engine.Shallow(message) {
 		return request, kind{}, malformed("its brackets are nested too deep")
 	}
-	if err := json.Unmarshal(message, &request); err != nil {
+	head, body, _ := bytes.Cut(message, []byte("\n"))
+	request.body = body
+	if err := json.Unmarshal(head, &request); err != nil {
 		return request, kind{}, malformed(err.Error())
 	}
 	found, known := kindsByName[request.Kind]
@@ -117,7 +123,7 @@ func (b *Bridge) answer(ctx context.Context, request Request, kind kind) (messag
 			message = encode(Reply{ID: request.ID}, faulty(fmt.Sprint(fault)+"\n"+string(debug.Stack())))
 		}
 	}()
-	body, err := kind.answer(ctx, b, request.Body)
+	body, err := kind.answer(ctx, b, request.body)
 	return encode(Reply{ID: request.ID, OK: err == nil, Body: body}, err)
 }
 
@@ -135,7 +141,7 @@ func encode(reply Reply, err error) []byte {
 	if bad != nil {
 		return encode(Reply{ID: reply.ID}, faulty("the reply could not be written: "+bad.Error()))
 	}
-	return message
+	return plain(message)
 }
 
 func problemOf(err error) *engine.Problem {

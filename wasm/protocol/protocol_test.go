@@ -40,7 +40,7 @@ func ask(t testing.TB, b *Bridge, kind string, body any) map[string]any {
 	t.Helper()
 	encoded, err := json.Marshal(body)
 	require.NoError(t, err)
-	reply := say(t, b, fmt.Sprintf(`{"id":1,"kind":%q,"body":%s}`, kind, encoded))
+	reply := say(t, b, fmt.Sprintf(`{"id":1,"kind":%q}`+"\n%s", kind, encoded))
 	require.Equal(t, true, reply["ok"], "%s: %v", kind, reply["error"])
 	return reply["body"].(map[string]any)
 }
@@ -56,23 +56,23 @@ func code(t testing.TB, reply map[string]any) string {
 }
 
 func TestPageAndEngineOfOneBuildGreetEachOther(t *testing.T) {
-	reply := say(t, bridge(), `{"id":7,"kind":"hello","body":{"build":"b1"}}`)
+	reply := say(t, bridge(), `{"id":7,"kind":"hello"}`+"\n"+`{"build":"b1"}`)
 	require.Equal(t, map[string]any{"id": 7.0, "ok": true, "body": map[string]any{"build": "b1", "jobFormat": float64(engine.JobFormat)}}, reply)
-	require.Equal(t, "build", code(t, say(t, bridge(), `{"id":7,"kind":"hello","body":{"build":"b2"}}`)))
+	require.Equal(t, "build", code(t, say(t, bridge(), `{"id":7,"kind":"hello"}`+"\n"+`{"build":"b2"}`)))
 }
 
 func TestAMessageThatCannotBeReadGetsAReplyAllTheSame(t *testing.T) {
 	for message, want := range map[string]string{
-		``:                                  "message",
-		`{"id":3`:                           "message",
-		`[]`:                                "message",
-		`{"id":"three","kind":"hello"}`:     "message",
-		`{"id":3,"kind":"hello"}`:           "message",
-		`{"id":3,"kind":"hello","body":[]}`: "message",
-		`{"id":3,"kind":"plan","body":{"job":{"rooms":"none"}}}`: "message",
-		`{"id":3,"kind":"dance","body":{}}`:                      "unknown-kind",
-		strings.Repeat("[", 1e6):                                 "message",
-		"\xff\xfe":                                               "message",
+		``:                                      "message",
+		`{"id":3`:                               "message",
+		`[]`:                                    "message",
+		`{"id":"three","kind":"hello"}`:         "message",
+		`{"id":3,"kind":"hello"}`:               "message",
+		`{"id":3,"kind":"hello"}` + "\n" + `[]`: "message",
+		`{"id":3,"kind":"plan"}` + "\n" + `{"job":{"rooms":"none"}}`: "message",
+		`{"id":3,"kind":"dance"}` + "\n" + `{}`:                      "unknown-kind",
+		strings.Repeat("[", 1e6):                                     "message",
+		"\xff\xfe":                                                   "message",
 	} {
 		require.Equal(t, want, code(t, say(t, bridge(), message)), message[:min(len(message), 60)])
 	}
@@ -81,7 +81,7 @@ func TestAMessageThatCannotBeReadGetsAReplyAllTheSame(t *testing.T) {
 func TestTheReplyCarriesTheRequestsNumber(t *testing.T) {
 	b := bridge()
 	for _, kind := range []string{"vocabulary", "jobs.list", "dance"} {
-		require.Equal(t, 42.0, say(t, b, `{"id":42,"kind":"`+kind+`","body":{}}`)["id"], kind)
+		require.Equal(t, 42.0, say(t, b, `{"id":42,"kind":"`+kind+`"}`+"\n{}")["id"], kind)
 	}
 }
 
@@ -110,7 +110,7 @@ func TestEveryFindingCanBeExplained(t *testing.T) {
 		explained := ask(t, b, "explain", map[string]any{"job": job, "rule": finding["rule"], "subject": finding["subject"]})
 		require.NotEmpty(t, explained["text"], finding["rule"])
 	}
-	require.Equal(t, "missing", code(t, say(t, b, `{"id":1,"kind":"explain","body":{"job":{},"rule":"none","subject":{"scope":"job"}}}`)))
+	require.Equal(t, "missing", code(t, say(t, b, `{"id":1,"kind":"explain"}`+"\n"+`{"job":{},"rule":"none","subject":{"scope":"job"}}`)))
 }
 
 func TestAJobMovesThroughDeletingCopyingAndFiles(t *testing.T) {
@@ -129,7 +129,7 @@ func TestAJobMovesThroughDeletingCopyingAndFiles(t *testing.T) {
 	require.Len(t, done["jobs"], 1)
 	require.Equal(t, 1.0, done["same"])
 	require.Equal(t, []any{}, ask(t, b, "jobs.revisions", id)["revisions"])
-	require.Equal(t, "missing", code(t, say(t, b, `{"id":1,"kind":"jobs.restore","body":{"id":"`+id.ID+`","number":1}}`)))
+	require.Equal(t, "missing", code(t, say(t, b, `{"id":1,"kind":"jobs.restore"}`+"\n"+`{"id":"`+id.ID+`","number":1}`)))
 }
 
 func TestSheetsRulebooksAndSettingsAreKept(t *testing.T) {
@@ -167,14 +167,14 @@ func TestQuantitiesAreReadAndWritten(t *testing.T) {
 	require.InDelta(t, 0.009525, ask(t, b, "quantity.read", map[string]any{"typed": "3/8 in", "dimension": length})["si"], 1e-12)
 	require.InDelta(t, 0.0095, ask(t, b, "quantity.read", map[string]any{"typed": "9,5", "dimension": length, "bareUnit": "mm"})["si"], 1e-12)
 	require.Equal(t, "3/8 in", ask(t, b, "quantity.write", map[string]any{"si": 0.009525, "dimension": length, "units": "us"})["text"])
-	reply := say(t, b, `{"id":1,"kind":"quantity.read","body":{"typed":"3 kg","dimension":{"Length":1}}}`)
+	reply := say(t, b, `{"id":1,"kind":"quantity.read"}`+"\n"+`{"typed":"3 kg","dimension":{"Length":1}}`)
 	require.Equal(t, "dimension", code(t, reply))
 	require.Equal(t, "3 kg", reply["error"].(map[string]any)["given"])
 }
 
 func TestAFaultOfTheEngineIsToldWithAReport(t *testing.T) {
 	broken := on("broken", func(context.Context, *Bridge, Nothing) (Nothing, error) { panic("index out of range") })
-	message := bridge().answer(t.Context(), Request{ID: 5, Body: []byte("{}")}, broken)
+	message := bridge().answer(t.Context(), Request{ID: 5, body: []byte("{}")}, broken)
 	require.Contains(t, string(message), `"id":5,"ok":false`)
 	require.Contains(t, string(message), `"code":"fault"`)
 	require.Contains(t, string(message), "index out of range")
@@ -216,14 +216,14 @@ func (hung) Read(ctx context.Context, _ func(store.Reader) error) error {
 
 func TestAPlanDoesNotWaitForADiskThatHangs(t *testing.T) {
 	b := New(kept.New(hung{}), "b1")
-	b.Answer([]byte(`{"id":1,"kind":"jobs.list","body":{}}`), func([]byte) {})
-	require.Equal(t, true, say(t, b, `{"id":2,"kind":"vocabulary","body":{}}`)["ok"])
+	b.Answer([]byte(`{"id":1,"kind":"jobs.list"}`+"\n"+`{}`), func([]byte) {})
+	require.Equal(t, true, say(t, b, `{"id":2,"kind":"vocabulary"}`+"\n"+`{}`)["ok"])
 }
 
 func TestStorageIsUsedInTheOrderOfTheRequests(t *testing.T) {
 	b := bridge()
 	for i := range 50 {
-		b.Answer(fmt.Appendf(nil, `{"id":%d,"kind":"jobs.keep","body":{"job":{"id":"a","name":"edit %d"}}}`, i, i), func([]byte) {})
+		b.Answer(fmt.Appendf(nil, `{"id":%d,"kind":"jobs.keep"}`+"\n"+`{"job":{"id":"a","name":"edit %d"}}`, i, i), func([]byte) {})
 	}
 	require.Equal(t, "edit 49", ask(t, b, "jobs.open", Named{ID: "a"})["job"].(map[string]any)["name"])
 }
@@ -233,11 +233,11 @@ func FuzzAnswer(f *testing.F) {
 	Kinds(func(name string, body, _ reflect.Type) {
 		example, err := json.Marshal(withoutNull(reflect.Zero(body).Interface()))
 		require.NoError(f, err)
-		f.Add(fmt.Appendf(nil, `{"id":1,"kind":%q,"body":%s}`, name, example))
+		f.Add(fmt.Appendf(nil, `{"id":1,"kind":%q}`+"\n%s", name, example))
 	})
 	demo, err := json.Marshal(engine.DemoJob("demo"))
 	require.NoError(f, err)
-	f.Add(fmt.Appendf(nil, `{"id":1,"kind":"plan","body":{"job":%s}}`, demo))
+	f.Add(fmt.Appendf(nil, `{"id":1,"kind":"plan"}`+"\n"+`{"job":%s}`, demo))
 	b := bridge() // one for all: compiling the rulebook costs more than most answers
 	f.Fuzz(func(t *testing.T, message []byte) {
 		b.Keeper.Store = &store.Memory{}
@@ -247,4 +247,16 @@ func FuzzAnswer(f *testing.F) {
 			require.NotEqual(t, CodeFault, problem["code"], problem)
 		}
 	})
+}
+
+func TestWhatIsNotPlainArrivesAsItWasWritten(t *testing.T) {
+	for _, text := range []string{"", "plain", "5 m² at 20 °C", "señal – ≤ 3", "🧱 and \u2028", "²"} {
+		written, err := json.Marshal(text)
+		require.NoError(t, err)
+		escaped := plain(written)
+		require.Equal(t, len(escaped), beyond(escaped), "ASCII alone")
+		var read string
+		require.NoError(t, json.Unmarshal(escaped, &read))
+		require.Equal(t, text, read)
+	}
 }

@@ -16,7 +16,11 @@ class TestWorker {
 		TestWorker.all.push(this);
 	}
 	postMessage(bytes) {
-		this.sent.push(JSON.parse(new TextDecoder().decode(bytes)));
+		const [head, body] = new TextDecoder()
+			.decode(bytes)
+			.split("\n")
+			.map((line) => JSON.parse(line));
+		this.sent.push({ ...head, body });
 	}
 	terminate() {
 		this.ended = true;

@@ -503,7 +503,7 @@ export interface MoistureTestPlan {
 	open: string[];
 }
 
-/** ReadingPlan is one reading in plan. */
+/** ReadingPlan is one reading in plan. A floor of more than four hundred readings shows none. */
 export interface ReadingPlan {
 	/** in the job's list */
 	row: number;

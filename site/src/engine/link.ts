@@ -73,7 +73,7 @@ export class Link {
 	private ask(kind: string, body: unknown): Promise<unknown> {
 		return new Promise((resolve, reject) => {
 			const id = ++this.count;
-			const bytes = new TextEncoder().encode(JSON.stringify({ id, kind, body }));
+			const bytes = new TextEncoder().encode(`${JSON.stringify({ id, kind })}\n${JSON.stringify(body)}`);
 			this.waiting.set(id, { kind, bytes, tries: 0, resolve, reject });
 			this.post(id);
 		});

@@ -5,7 +5,7 @@ import { said, t } from "../words/words";
 import { type DrawingProps, depthShown } from "./drawing";
 import { along, around, type Box, beside, type Place, type Wanted } from "./labels";
 import { layerBoxes, layerWords } from "./layers";
-import { mostDots, turnsLeft } from "./marks";
+import { turnsLeft } from "./marks";
 
 type At = (p: Point) => Point;
 
@@ -107,7 +107,7 @@ function contours(props: DrawingProps, at: At): Wanted[] {
 export function drawnBoxes(props: DrawingProps, at: At): Box[] {
 	const { room, study } = props;
 	const depths = depthShown(props) ? room.pour?.depths : undefined;
-	const dots = layers.value.has("readings") && room.readings.length <= mostDots ? room.readings : [];
+	const dots = layers.value.has("readings") ? room.readings : [];
 	return [
 		...dots.map((reading) => around(at(reading.at), 5)),
 		...(depths ? [around(at(depths.leastAt), 9), around(at(depths.greatestAt), 9)] : []),

@@ -7,9 +7,6 @@ import type { Placed } from "./labels";
 
 type Placing = { at: (p: Point) => Point };
 
-/** More readings than this are not drawn as dots: they would be all that is seen. */
-export const mostDots = 400;
-
 export function Marks(props: DrawingProps & Placing) {
 	const { room, picked, problemAt, line, cursor, view, at } = props;
 	const depths = room.pour?.depths;
@@ -18,9 +15,7 @@ export function Marks(props: DrawingProps & Placing) {
 			{room.penetrations.map((p) => (
 				<circle key={p.id} class="penetration" cx={at(p.at).x} cy={at(p.at).y} r={Math.max(6, p.radius * view.scale)} />
 			))}
-			{layers.value.has("readings") && room.readings.length <= mostDots && (
-				<Readings room={room} picked={picked} at={at} />
-			)}
+			{layers.value.has("readings") && <Readings room={room} picked={picked} at={at} />}
 			{depths && depthShown(props) && <Extremes depths={depths} at={at} />}
 			{problemAt && <circle class="mark-problem" cx={at(problemAt).x} cy={at(problemAt).y} r={14} />}
 			{line && <SectionLine from={at(line.from)} to={at(line.to)} />}
