@@ -4,7 +4,7 @@
 export const quick = Boolean(process.env.QUICK);
 export const rounds = quick ? 1 : 4;
 
-const span = quick ? 5 : 200; // milliseconds of runs in a sample, at least: the browser tells all of a page's threads to ten
+const span = quick ? 5 : 1000; // milliseconds of runs in a sample, at least: the browser tells all of a page's threads to ten
 const warming = quick ? 0 : 10_000; // milliseconds of runs before any counts: a browser makes its best code only of what has run a hundred times
 
 export const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
