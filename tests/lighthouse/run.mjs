@@ -33,11 +33,18 @@ function tell(name, { lhr }) {
 	writeFileSync(join(folder, `${name.replace(/[^a-z0-9]+/gi, "-")}.json`), JSON.stringify(lhr));
 }
 
+/** The run of middle performance among three: a score swings with what else the machine does. */
+async function middle(address, config) {
+	const runs = [];
+	for (let i = 0; i < 3; i++) runs.push(await lighthouse(address, { port, onlyCategories, logLevel: "error" }, config));
+	return runs.sort((a, b) => a.lhr.categories.performance.score - b.lhr.categories.performance.score)[1];
+}
+
 const onlyCategories = Object.keys(wanted);
 for (const page of pages) {
 	const address = new URL(page, server.address).href;
-	tell(`phone ${page}`, await lighthouse(address, { port, onlyCategories, logLevel: "error" }));
-	tell(`desktop ${page}`, await lighthouse(address, { port, onlyCategories, logLevel: "error" }, desktopConfig));
+	tell(`phone ${page}`, await middle(address));
+	tell(`desktop ${page}`, await middle(address, desktopConfig));
 }
 const page = await browser.newPage();
 await page.setViewport({ width: 1280, height: 900 });

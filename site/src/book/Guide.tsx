@@ -6,6 +6,7 @@ import { said, t } from "../words/words";
 export function Guide() {
 	const [wanted, setWanted] = useState("");
 	const has = (text: string) => text.toLowerCase().includes(wanted.toLowerCase());
+	const [opened, setOpened] = useState(false); // long tables, drawn when somebody wants them
 	const words = vocabulary.value.filter((word) => has(`${word.name} ${said(word.meaning)} ${word.dimension}`));
 	const calls = functions.value.filter((one) => has(`${one.name} ${said(one.help)}`));
 	return (
@@ -20,7 +21,7 @@ export function Guide() {
 				<label for="guide-find">{t("Find a word or a function")}</label>
 				<input id="guide-find" type="search" value={wanted} onInput={(event) => setWanted(event.currentTarget.value)} />
 			</div>
-			<details open={wanted !== ""}>
+			<details open={wanted !== ""} onToggle={() => setOpened(true)}>
 				<summary>{t("Words: {count}", { count: words.length })}</summary>
 				<div class="guide-table">
 					<table class="trace">
@@ -33,7 +34,7 @@ export function Guide() {
 							</tr>
 						</thead>
 						<tbody>
-							{words.map((word) => (
+							{(opened ? words : []).map((word) => (
 								<tr key={word.name}>
 									<td>
 										<code>{word.name}</code>

@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { readable } from "../bench/Findings";
 import { call } from "../engine/client";
 import type { RuleOn, RuleView } from "../engine/contract";
+import { useGrowing } from "../parts/grow";
 import { book, bookKept, bookTrouble, canUndoBook, undoBook } from "../state/book";
 import { job, lastJob, open } from "../state/job";
 import { go, route } from "../state/route";
@@ -99,7 +100,8 @@ function List({ open: name }: { open: string }) {
 	const [wanted, setWanted] = useState("");
 	const [which, setWhich] = useState("all");
 	const rules = (view.value?.rules ?? []).filter((one) => matches(one, wanted) && belongs(one, which));
-	const themes = [...new Set(rules.map((one) => one.rule.theme))];
+	const drawn = useGrowing(rules);
+	const themes = [...new Set(drawn.map((one) => one.rule.theme))];
 	return (
 		<>
 			<div class="rules-find">
@@ -129,7 +131,7 @@ function List({ open: name }: { open: string }) {
 				<section key={theme} aria-label={said(theme)}>
 					<h2 class="rules-theme">{said(theme) || t("Without a theme")}</h2>
 					<ul>
-						{rules
+						{drawn
 							.filter((one) => one.rule.theme === theme)
 							.map((one) => (
 								<Entry key={one.rule.name} one={one} open={one.rule.name === name} />
@@ -171,6 +173,7 @@ function summary(one: RuleView, on: RuleOn[]): string {
 }
 
 function matches(one: RuleView, wanted: string): boolean {
+	if (wanted.trim() === "") return true;
 	const text =
 		`${one.text} ${said(one.rule.words)} ${said(one.rule.says)} ${said(one.rule.theme)} ${readable(one.rule.name)}`.toLowerCase();
 	return wanted

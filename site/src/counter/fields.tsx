@@ -1,5 +1,5 @@
 // Fields of the counter: the usual unit is put behind a bare number at every keystroke, so that the quote follows while one types.
-import { useId, useState } from "preact/hooks";
+import { useEffect, useId, useRef, useState } from "preact/hooks";
 import { withUnit } from "../parts/fields";
 import { problemOf } from "../state/job";
 import { priceProblem } from "../state/takeoff";
@@ -28,6 +28,11 @@ type QuickProps = {
 export function Quick(props: QuickProps) {
 	const id = useId();
 	const [typing, setTyping] = useState<string | null>(null);
+	const input = useRef<HTMLInputElement>(null);
+	// Once it is painted: a focus before that has the browser lay out the page in the midst of drawing it.
+	useEffect(() => {
+		if (props.autoFocus) input.current?.focus();
+	}, []);
 	const full = props.full ?? ((text: string) => text);
 	const problem = problemOf(props.field);
 	const wrong = (problem && `${said(problem.message)} ${said(problem.remedy)}`) || priceProblem(props.field);
@@ -41,12 +46,7 @@ export function Quick(props: QuickProps) {
 				id={id}
 				type="text"
 				autocomplete="off"
-				ref={(input) => {
-					if (input && props.autoFocus && !input.dataset.met) {
-						input.dataset.met = "yes";
-						input.focus();
-					}
-				}}
+				ref={input}
 				data-field={props.field}
 				value={typing ?? props.value}
 				aria-describedby={`${id}-note`}

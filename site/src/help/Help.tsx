@@ -1,6 +1,7 @@
 // Help: every term and every way of measuring, on one page that works with no network.
 import { useEffect, useState } from "preact/hooks";
 import type { WordPlan } from "../engine/contract";
+import { useGrowing } from "../parts/grow";
 import { Weight, weightWord } from "../parts/marks";
 import { job, vocabulary } from "../state/job";
 import { route, to } from "../state/route";
@@ -85,6 +86,7 @@ function Entry({ entry }: { entry: HelpEntry }) {
 function Vocabulary() {
 	const [wanted, setWanted] = useState("");
 	const words = vocabulary.value.filter((word) => matches(word, wanted));
+	const drawn = useGrowing(words);
 	return (
 		<section class="help-part" id="help-vocabulary">
 			<h2>{t("What Lowspot asks and works out")}</h2>
@@ -96,24 +98,31 @@ function Vocabulary() {
 				{t("{count} words", { count: words.length })}
 			</p>
 			<dl class="help-words">
-				{words.map((word) => (
-					<div key={word.name}>
-						<dt>
-							{said(word.meaning)} <code>{word.name}</code>
-						</dt>
-						<dd>
-							{word.why && <span>{said(word.why)} </span>}
-							{word.how && <span>{t("How: {how}", { how: said(word.how) })} </span>}
-							{word.example && <span class="soft">{t("For example {example}.", { example: said(word.example) })}</span>}
-						</dd>
-					</div>
+				{drawn.map((word) => (
+					<Word key={word.name} word={word} />
 				))}
 			</dl>
 		</section>
 	);
 }
 
+function Word({ word }: { word: WordPlan }) {
+	return (
+		<div>
+			<dt>
+				{said(word.meaning)} <code>{word.name}</code>
+			</dt>
+			<dd>
+				{word.why && <span>{said(word.why)} </span>}
+				{word.how && <span>{t("How: {how}", { how: said(word.how) })} </span>}
+				{word.example && <span class="soft">{t("For example {example}.", { example: said(word.example) })}</span>}
+			</dd>
+		</div>
+	);
+}
+
 function matches(word: WordPlan, wanted: string): boolean {
+	if (wanted.trim() === "") return true;
 	const text = `${word.name} ${said(word.meaning)} ${said(word.why)} ${said(word.how)}`.toLowerCase();
 	return wanted
 		.toLowerCase()

@@ -18,6 +18,7 @@ const kept = "language";
 /** Gives a text of the page in the chosen language, with {names} replaced by values; numbers are written as the language writes them. */
 export function t(text: string, values: Record<string, string | number> = {}): string {
 	const found = (language.value === "es" && spanish?.page[text]) || text;
+	if (!/[{1]/.test(found)) return found; // nothing to put in, nothing counted: most texts, and many a time
 	const filled = found.replace(/\{(\w+)\}/g, (whole, name: string) => shown(values[name]) ?? whole);
 	return singulars(filled, language.value);
 }

@@ -48,11 +48,15 @@ async function fetchEngine(): Promise<Response> {
 }
 
 function counting(): TransformStream<Uint8Array<ArrayBuffer>, Uint8Array<ArrayBuffer>> {
-	let loaded = 0;
+	const step = ENGINE_BYTES / 50; // telling of every chunk would keep the page busy
+	let [loaded, told] = [0, 0];
 	return new TransformStream({
 		transform(chunk, out) {
 			loaded += chunk.byteLength;
-			tell({ kind: "loading", loaded, total: ENGINE_BYTES });
+			if (loaded - told >= step) {
+				told = loaded;
+				tell({ kind: "loading", loaded, total: ENGINE_BYTES });
+			}
 			out.enqueue(chunk);
 		},
 	});
