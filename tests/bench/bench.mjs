@@ -6,6 +6,7 @@ import { root } from "../browser/harness.mjs";
 import { quick, rounds, table } from "./figures.mjs";
 import { growthByJobs, growthByReadings, growthByRooms, growthByRules } from "./growth.mjs";
 import { planTimes } from "./plan.mjs";
+import { restartTimes } from "./restart.mjs";
 import { againstScipy, pourTimes, startRoutines } from "./routines.mjs";
 import { rulesTimes, startRules } from "./rules.mjs";
 import { startInWorker } from "./sides.mjs";
@@ -20,7 +21,7 @@ const wanted = (part) => process.argv.length < 3 || process.argv.includes(part.n
 
 async function measured() {
 	const ratios = [];
-	for (const part of [planTimes, againstScipy, pourTimes, rulesTimes, startTimes].filter(wanted)) {
+	for (const part of [planTimes, againstScipy, pourTimes, rulesTimes, startTimes, restartTimes].filter(wanted)) {
 		const rows = await part(sides);
 		for (const row of rows) console.log(row.join(" · "));
 		ratios.push(...rows);

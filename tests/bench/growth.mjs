@@ -63,7 +63,7 @@ export async function growthByRules({ rules }) {
  * is a fresh engine's, which has read nothing yet; the page shows a hundred jobs.
  */
 export async function growthByJobs({ engine }) {
-	const sizes = quick ? [100, 1000] : [100, 1000, 10000];
+	const sizes = quick ? [100, 1000] : [100, 1000, 10000, 100000];
 	const { job } = await engine.have("jobs.new", { units: "metric" });
 	const costs = { "first list of jobs": [], "list of jobs": [], "jobs found by words": [], "a job opened": [], "a job kept": [] };
 	let stored = 0;
