@@ -18,14 +18,14 @@ var plainColumns = columns{x: 0, y: 1, height: 2}
 
 func (c columns) last() int { return max(c.x, c.y, c.height) }
 
-// named is how columns are called. A word of the height's name may also tell its sense.
+// named is how columns are called, in every language that the page speaks. A word of the height's name may also tell its sense.
 var (
-	namedX      = words("x east easting")
-	namedY      = words("y north northing")
-	namedHeight = words("z h height heights reading readings staff rod level elevation elev rl")
-	meansBelow  = words("staff rod below down")
-	meansAbove  = words("elevation elev rl z above datum reduced")
-	qualifiers  = words("above below down line datum")
+	namedX      = words("x east easting este")
+	namedY      = words("y north northing norte")
+	namedHeight = words("z h height heights reading readings staff rod level elevation elev rl altura alturas lectura lecturas mira nivel cota elevación elevacion")
+	meansBelow  = words("staff rod below down mira bajo debajo")
+	meansAbove  = words("elevation elev rl z above datum reduced cota elevación elevacion sobre")
+	qualifiers  = words("above below down line datum bajo debajo sobre línea linea")
 )
 
 func words(list string) map[string]bool {

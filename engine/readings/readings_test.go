@@ -35,6 +35,7 @@ func TestASurveyReadsHoweverItsColumnsStandApart(t *testing.T) {
 		"columns named in another order":       "point;height;y;x\nA;12.5;1.25;0.5\nB;9;-1.2;3\n",
 		"a title above the names, spaces":      "Kitchen, north\nx y level\n0.5 1.25 12.5\n3 -1.2 9",
 		"names with units, all apart by space": "x (m) y (m) reading (mm)\n0.5 1.25 12.5\n3 -1.2 9",
+		"Spanish names":                        "punto;lectura;y;x\nA;12,5;1,25;0,5\nB;9;-1,2;3\n",
 	} {
 		read := Read(text, site)
 		assert.Equal(t, want, read.Rows, name)
@@ -58,6 +59,10 @@ func TestTheHeaderTellsUnitsAndSense(t *testing.T) {
 		"East m; North m; RL m":                 {Sense: Above, PositionUnit: "m", HeightUnit: "m"},
 		"x;y;height above datum (mm)":           {Sense: Above, PositionUnit: "m", HeightUnit: "mm"},
 		"x;y;reading below the laser line (in)": {Sense: Below, PositionUnit: "m", HeightUnit: "in"},
+		"x (m); y (m); lectura (cm)":            {Sense: Below, PositionUnit: "m", HeightUnit: "cm"},
+		"Este; Norte; Cota (m)":                 {Sense: Above, PositionUnit: "m", HeightUnit: "m"},
+		"x;y;altura sobre la referencia (mm)":   {Sense: Above, PositionUnit: "m", HeightUnit: "mm"},
+		"x;y;lectura de mira (mm)":              {Sense: Below, PositionUnit: "m", HeightUnit: "mm"},
 	} {
 		read := Read(header+"\n1;2;3\n", site)
 		assert.Empty(t, read.Bad, header)
