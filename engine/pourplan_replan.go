@@ -154,19 +154,3 @@ func moment(field, text string) (time.Time, error) {
 	}
 	return at, nil
 }
-
-// MakeCalendar writes the holds of a job's run sheet as an iCalendar file; stamp is the moment of writing, 2006-01-02T15:04:05Z.
-func MakeCalendar(job *Job, book *Rulebook, stamp string) (string, error) {
-	sheet := MakePour(job, book).Sheet
-	if sheet.Why != "" {
-		return "", Problem{Code: "pour", Field: "start", Message: sheet.Why, Remedy: "Complete the job, and save the calendar then."}
-	}
-	if sheet.Relative {
-		return "", Problem{Code: "pour", Field: "start", Message: "A calendar needs a day: the job has no start yet.", Remedy: "Choose when the work begins."}
-	}
-	text, err := pour.Calendar(sheet.Entries, job.ID, stamp)
-	if err != nil {
-		return "", (&pourWork{}).refusal(err)
-	}
-	return text, nil
-}

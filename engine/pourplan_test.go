@@ -383,14 +383,9 @@ func TestAHeatedFloorIsOffTwoDaysBeforeThePour(t *testing.T) {
 	assert.GreaterOrEqual(t, at["heating-on"].Start, "2026-05-13")
 }
 
-func TestACalendarWantsADay(t *testing.T) {
+func TestAStartThatIsNoDayIsNamed(t *testing.T) {
 	job := DemoJob("demo")
-	_, err := MakeCalendar(job, ShippedRulebook(), "2026-05-01T10:00:00Z")
-	require.ErrorContains(t, err, "no start yet")
-	job.Start = "2026-05-04T08:00"
-	text, err := MakeCalendar(job, ShippedRulebook(), "2026-05-01T10:00:00Z")
-	require.NoError(t, err)
-	assert.Contains(t, text, "SUMMARY:Primer dries")
+	assert.True(t, MakePour(job, ShippedRulebook()).Sheet.Relative)
 	job.Start = "tomorrow"
 	day := MakePour(job, ShippedRulebook())
 	require.Len(t, day.Problems, 1)

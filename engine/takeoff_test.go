@@ -250,13 +250,6 @@ func TestAPriceTypedBesideALineJoinsTheListAndLeavesItWhenCleared(t *testing.T) 
 	assert.ErrorContains(t, err, "below zero")
 }
 
-func TestTheListAsCSVHasALineAThing(t *testing.T) {
-	list := engine.MakeTakeOff(priced(), shipped, desk())
-	text := engine.WriteTakeOff(list)
-	assert.Equal(t, len(list.Lines)+1, strings.Count(text, "\r\n"))
-	assert.Contains(t, text, "pour,Leveller,515 kg,23,bag,25 kg,60 kg,575 kg,yes,L-25,24.50,563.50,")
-}
-
 func TestBagsUsedAndDepthAreHeldAgainstThePlan(t *testing.T) {
 	job := worksheet()
 	job.After = &engine.AfterPour{Used: "24", Left: "2", Depth: "15 mm"}

@@ -6,10 +6,19 @@ import (
 	"unicode/utf8"
 )
 
-// Calendar writes the holds of a run sheet as an iCalendar file (RFC 5545): an event from the end of each step to the earliest that the next may
-// start, with a reminder at its end. Times are floating, local wherever it is read. job makes the UIDs unique, and stamp is the moment of writing
-// in UTC, 2006-01-02T15:04:05Z.
-func Calendar(entries []Entry, job, stamp string) (string, error) {
+// Event is a hold of a run sheet as it goes into a calendar, in the words of whoever reads it: from the end of its step to the earliest that the next
+// may start, local, as 2006-01-02T15:04:05.
+type Event struct {
+	ID    string   `json:"id"`
+	Title string   `json:"title"`
+	From  string   `json:"from"`
+	To    string   `json:"to"`
+	About []string `json:"about"` // line by line
+}
+
+// Calendar writes events as an iCalendar file (RFC 5545), each with a reminder at its end. Times are floating, local wherever it is read. job makes the
+// UIDs unique, and stamp is the moment of writing in UTC, 2006-01-02T15:04:05Z.
+func Calendar(events []Event, job, stamp string) (string, error) {
 	written, err := time.Parse(time.RFC3339, stamp)
 	if err != nil {
 		return "", refuse("stamp", "“"+stamp+"”", "give the moment of writing such as 2026-05-02T06:00:00Z")
@@ -18,11 +27,8 @@ func Calendar(entries []Entry, job, stamp string) (string, error) {
 	c.line("BEGIN", "VCALENDAR")
 	c.line("VERSION", "2.0")
 	c.line("PRODID", "-//Lowspot//Run sheet//EN")
-	for _, e := range entries {
-		if e.Hold == "" && e.HoldEarliest == "" {
-			continue
-		}
-		if err := c.hold(e, job, written.UTC().Format("20060102T150405Z")); err != nil {
+	for _, e := range events {
+		if err := c.event(e, job, written.UTC().Format("20060102T150405Z")); err != nil {
 			return "", err
 		}
 	}
@@ -32,18 +38,14 @@ func Calendar(entries []Entry, job, stamp string) (string, error) {
 
 type calendar struct{ text strings.Builder }
 
-func (c *calendar) hold(e Entry, job, stamp string) error {
-	from, err := readCivil("end of “"+e.ID+"”", e.End)
+func (c *calendar) event(e Event, job, stamp string) error {
+	from, err := readCivil("end of “"+e.ID+"”", e.From)
 	if err != nil {
 		return err
 	}
-	to, err := readCivil("hold after “"+e.ID+"”", e.HoldEarliest)
+	to, err := readCivil("hold after “"+e.ID+"”", e.To)
 	if err != nil {
 		return err
-	}
-	about := "After: " + e.Title + "\nGo on no sooner than " + strings.Replace(e.HoldEarliest, "T", " ", 1) + "."
-	if e.HoldLatest != "" {
-		about += "\nGo on no later than " + strings.Replace(e.HoldLatest, "T", " ", 1) + "."
 	}
 	c.line("BEGIN", "VEVENT")
 	c.line("UID", escape(job+"."+e.ID+"@lowspot.invalid"))
@@ -52,13 +54,13 @@ func (c *calendar) hold(e Entry, job, stamp string) error {
 	if to.After(from) {
 		c.line("DTEND", to.Format("20060102T150405"))
 	}
-	c.line("SUMMARY", escape(e.Hold))
-	c.line("DESCRIPTION", escape(strings.Join(append([]string{about}, e.Cautions...), "\n")))
+	c.line("SUMMARY", escape(e.Title))
+	c.line("DESCRIPTION", escape(strings.Join(e.About, "\n")))
 	c.line("TRANSP", "TRANSPARENT")
 	c.line("BEGIN", "VALARM")
 	c.line("ACTION", "DISPLAY")
 	c.line("TRIGGER;RELATED=END", "PT0S")
-	c.line("DESCRIPTION", escape(e.Hold))
+	c.line("DESCRIPTION", escape(e.Title))
 	c.line("END", "VALARM")
 	c.line("END", "VEVENT")
 	return nil

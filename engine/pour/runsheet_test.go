@@ -91,9 +91,9 @@ func FuzzRunSheet(f *testing.F) {
 }
 
 func TestCalendarLinesAreFoldedAndEscaped(t *testing.T) {
-	entries := []Entry{{ID: "prime", Title: "Prime; twice, \\ once", End: "2026-05-02T09:00:00", Hold: "Größe ≥ 3 h – " + strings.Repeat("trocknen – ", 12),
-		HoldEarliest: "2026-05-02T12:00:00", HoldLatest: "2026-05-02T21:00:00", Cautions: []string{"Line one\r\nline two"}}, {ID: "none", Title: "No hold"}}
-	text, err := Calendar(entries, "job-1", "2026-05-01T06:00:00Z")
+	events := []Event{{ID: "prime", Title: "Größe ≥ 3 h – " + strings.Repeat("trocknen – ", 12), From: "2026-05-02T09:00:00", To: "2026-05-02T12:00:00",
+		About: []string{"Prime; twice, \\ once", "Line one\r\nline two"}}}
+	text, err := Calendar(events, "job-1", "2026-05-01T06:00:00Z")
 	require.NoError(t, err)
 	assert.True(t, strings.HasSuffix(text, "END:VCALENDAR\r\n"))
 	assert.Equal(t, strings.Count(text, "\n"), strings.Count(text, "\r\n"))
@@ -102,9 +102,11 @@ func TestCalendarLinesAreFoldedAndEscaped(t *testing.T) {
 		assert.True(t, utf8.ValidString(line))
 	}
 	whole := strings.ReplaceAll(text, "\r\n ", "")
-	assert.Contains(t, whole, `Prime\; twice\, \\ once\nGo on no sooner than 2026-05-02 12:00:00.\nGo on no later than`)
+	assert.Contains(t, whole, `Prime\; twice\, \\ once\nLine one\nline two`)
 	assert.Contains(t, whole, "DTSTART:20260502T090000\r\nDTEND:20260502T120000\r\n")
 	assert.Equal(t, 1, strings.Count(text, "BEGIN:VEVENT"))
-	_, err = Calendar(entries, "job-1", "now")
+	_, err = Calendar(events, "job-1", "now")
 	assert.ErrorContains(t, err, "stamp")
+	_, err = Calendar([]Event{{ID: "set", From: "2026-05-02T09:00:00"}}, "job-1", "2026-05-01T06:00:00Z")
+	assert.ErrorContains(t, err, "hold after “set”")
 }

@@ -2,25 +2,29 @@ package takeoff
 
 import "strings"
 
-// WriteCSV writes rows as CSV (RFC 4180) with a byte-order mark, by which spreadsheet programs know UTF-8. What they would take for a formula gets an
-// apostrophe before it.
-func WriteCSV(rows [][]string) string {
+// WriteCSV writes rows as CSV (RFC 4180) with a byte-order mark, by which spreadsheet programs know UTF-8. Where decimals have a comma, these programs
+// want semicolons between the columns. What they would take for a formula gets an apostrophe before it.
+func WriteCSV(rows [][]string, comma bool) string {
+	separator := byte(',')
+	if comma {
+		separator = ';'
+	}
 	var b strings.Builder
 	b.WriteString("\uFEFF")
 	for _, row := range rows {
 		for i, field := range row {
 			if i > 0 {
-				b.WriteByte(',')
+				b.WriteByte(separator)
 			}
-			b.WriteString(quoted(guarded(field)))
+			b.WriteString(quoted(guarded(field), separator))
 		}
 		b.WriteString("\r\n")
 	}
 	return b.String()
 }
 
-func quoted(field string) string {
-	if !strings.ContainsAny(field, ",;\t\"\r\n") && strings.TrimSpace(field) == field {
+func quoted(field string, separator byte) string {
+	if strings.IndexByte(field, separator) < 0 && !strings.ContainsAny(field, ";\t\"\r\n") && strings.TrimSpace(field) == field {
 		return field
 	}
 	return `"` + strings.ReplaceAll(field, `"`, `""`) + `"`
@@ -45,5 +49,5 @@ func unguarded(field string) string {
 
 // plain reports whether a field is a number, which is no formula.
 func plain(field string) bool {
-	return strings.Trim(field, "+-0123456789.") == "" && strings.LastIndexAny(field, "+-") == 0
+	return strings.Trim(field, "+-0123456789.,") == "" && strings.LastIndexAny(field, "+-") == 0
 }

@@ -97,14 +97,14 @@ const (
 
 var plainPrices = [columnCount]int{0, 1, 2, 3, 4, 5}
 
-// columnNames are the ways to name each column, in lower case; the first one is how it is written.
+// columnNames are the ways to name each column, in every language that the page speaks.
 var columnNames = [columnCount][]string{
-	{"item", "article", "description", "name", "product"},
-	{"pack", "pack size", "size", "unit"},
-	{"price", "unit price", "net price", "gross price"},
-	{"tax class", "tax", "vat", "class"},
-	{"stock code", "code", "sku", "item number", "article number"},
-	{"cost", "cost price", "purchase price"},
+	{"item", "article", "description", "name", "product", "artículo", "articulo", "descripción", "descripcion", "nombre", "producto"},
+	{"pack", "pack size", "size", "unit", "envase", "tamaño", "unidad"},
+	{"price", "unit price", "net price", "gross price", "precio", "precio unitario", "precio neto", "precio bruto"},
+	{"tax class", "tax", "vat", "class", "clase de impuesto", "impuesto", "iva", "clase"},
+	{"stock code", "code", "sku", "item number", "article number", "código", "codigo", "referencia"},
+	{"cost", "cost price", "purchase price", "costo", "coste", "precio de costo", "precio de coste", "precio de compra"},
 }
 
 func (r *priceReader) read(row table.Row) {
@@ -181,21 +181,24 @@ func (r *priceReader) cost(text string) (Money, error) {
 	return cost, err
 }
 
-// WritePrices writes a price list as CSV that reads back as it was, here and in a spreadsheet program.
-func WritePrices(prices []Price, c Currency) string {
-	rows, costs := [][]string{{}}, false
-	for _, names := range columnNames[:columnCost] {
-		rows[0] = append(rows[0], names[0])
+// WritePrices writes a price list as CSV that reads back as it was, here and in a spreadsheet program. names are what its columns are called, in the
+// order in which they are read without names.
+func WritePrices(prices []Price, c Currency, names []string, comma bool) string {
+	money := func(m Money) string {
+		if comma {
+			return strings.Replace(c.Write(m), ".", ",", 1)
+		}
+		return c.Write(m)
 	}
+	rows, costs := [][]string{names}, false
 	for _, p := range prices {
-		rows = append(rows, []string{p.Item, p.Pack, c.Write(p.Price), p.Class, p.Code})
+		rows = append(rows, []string{p.Item, p.Pack, money(p.Price), p.Class, p.Code, money(p.Cost)})
 		costs = costs || p.Cost != 0
 	}
-	if costs {
-		rows[0] = append(rows[0], columnNames[columnCost][0])
-		for i, p := range prices {
-			rows[i+1] = append(rows[i+1], c.Write(p.Cost))
+	if !costs {
+		for i, row := range rows {
+			rows[i] = row[:min(len(row), columnCost)]
 		}
 	}
-	return WriteCSV(rows)
+	return WriteCSV(rows, comma)
 }

@@ -11,6 +11,8 @@ import (
 	. "lowspot/engine/takeoff"
 )
 
+var columns = []string{"item", "pack", "price", "tax class", "stock code", "cost"}
+
 var stock = []Price{{"Leveller, fine", "25 kg", 1849, "standard", "0012", 0}, {`Strip 3/8"`, "25 m", 990, "standard", "S-8", 0}, {"Primer", "5 L", 123450, "", "", 0}}
 
 func TestAPriceListReadsHoweverItWasSaved(t *testing.T) {
@@ -19,6 +21,8 @@ func TestAPriceListReadsHoweverItWasSaved(t *testing.T) {
 		"semicolons, decimal comma": "\uFEFFItem;Pack;Price;Tax class;Stock code\r\nLeveller, fine;25 kg;18,49;standard;0012\r\nStrip 3/8\";25 m;9,90;standard;S-8\r\nPrimer;5 L;1.234,50;;\r\n",
 		"tabs":                      "Leveller, fine\t25 kg\t18.49\tstandard\t0012\nStrip 3/8\"\t25 m\t9.9\tstandard\tS-8\nPrimer\t5 L\t1234.5",
 		"another order":             "Stock code;Price;Item;Remark;Size;VAT\n0012;18.49;Leveller, fine;x;25 kg;standard\nS-8;9.90;\"Strip 3/8\"\"\";;25 m;standard\n;1234.50;Primer;;5 L;\n",
+		"Spanish names":             "Artículo;Envase;Precio;Clase de impuesto;Código\nLeveller, fine;25 kg;18,49;standard;0012\nStrip 3/8\";25 m;9,90;standard;S-8\nPrimer;5 L;1.234,50;;\n",
+		"Spanish without accents":   "codigo;articulo;envase;precio;iva\n0012;Leveller, fine;25 kg;18,49;standard\nS-8;Strip 3/8\";25 m;9,90;standard\n;Primer;5 L;1234,50;\n",
 		"empty rows":                "item;pack;price;tax class;stock code\n\n;;;;\nLeveller, fine;25 kg;18.49;standard;0012\nStrip 3/8\";25 m;9.90;standard;S-8\n\nPrimer;5 L;1234.50\n",
 	} {
 		prices, bad := ReadPrices(text, euro)
@@ -37,7 +41,7 @@ func TestWhatTheShopPaysIsReadAndWrittenWhereTheListSaysIt(t *testing.T) {
 	prices, bad := ReadPrices("item;pack;price;cost\nLeveller;25 kg;18,49;12,10\nPrimer;5 L;34,90;\n", euro)
 	assert.Empty(t, bad)
 	assert.Equal(t, []Price{{Item: "Leveller", Pack: "25 kg", Price: 1849, Cost: 1210}, {Item: "Primer", Pack: "5 L", Price: 3490}}, prices)
-	back, bad := ReadPrices(WritePrices(prices, euro), euro)
+	back, bad := ReadPrices(WritePrices(prices, euro, columns, false), euro)
 	assert.Empty(t, bad)
 	assert.Equal(t, prices, back)
 	_, bad = ReadPrices("item;price;cost\nFoam;1;-2\n", euro)
@@ -67,8 +71,18 @@ func TestAPriceListBeyondTheLimitSaysSo(t *testing.T) {
 
 func TestWhatASpreadsheetWouldTakeForAFormulaIsGuarded(t *testing.T) {
 	odd := []Price{{"=1+1", "@x", 1, "-a", "'+b", 0}, {"-5", "  spaced  ", 1, "a;b", "two\nlines", 0}}
-	text := WritePrices(odd, euro)
+	text := WritePrices(odd, euro, columns, false)
 	assert.Equal(t, "\uFEFFitem,pack,price,tax class,stock code\r\n'=1+1,'@x,0.01,'-a,''+b\r\n-5,\"  spaced  \",0.01,\"a;b\",\"two\nlines\"\r\n", text)
+	back, bad := ReadPrices(text, euro)
+	assert.Empty(t, bad)
+	assert.Equal(t, odd, back)
+}
+
+func TestWhereDecimalsHaveACommaSemicolonsPartTheColumns(t *testing.T) {
+	names := []string{"artículo", "envase", "precio", "clase de impuesto", "código", "costo"}
+	odd := []Price{{"=1+1, más", "@x", 123450, "a;b", "-5,2", 1}, {"-5", "25 kg", 3, "", "'1", 0}}
+	text := WritePrices(odd, euro, names, true)
+	assert.Equal(t, "\uFEFFartículo;envase;precio;clase de impuesto;código;costo\r\n'=1+1, más;'@x;1234,50;\"a;b\";-5,2;0,01\r\n-5;25 kg;0,03;;''1;0,00\r\n", text)
 	back, bad := ReadPrices(text, euro)
 	assert.Empty(t, bad)
 	assert.Equal(t, odd, back)
@@ -81,8 +95,10 @@ func FuzzPrices(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, text string) {
 		prices, _ := ReadPrices(text, euro)
-		back, bad := ReadPrices(WritePrices(prices, euro), euro)
-		require.Empty(t, bad)
-		require.Equal(t, prices, back)
+		for _, comma := range []bool{false, true} {
+			back, bad := ReadPrices(WritePrices(prices, euro, columns, comma), euro)
+			require.Empty(t, bad)
+			require.Equal(t, prices, back)
+		}
 	})
 }

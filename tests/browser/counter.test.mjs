@@ -216,5 +216,12 @@ test("tins of two sizes are quoted in the mix that costs least, a row a size, an
 	const because = page.locator(".quote-because");
 	await because.getByText("Whole packs, the cheapest mix: 1 × 5 L and 2 × 1 L").waitFor();
 	await because.getByText("Keeps 365 d closed: look at the date on the pack.").waitFor();
+	await page.getByRole("link", { name: "List, file and link" }).click();
+	const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the list as CSV" }).click()]);
+	const text = readFileSync(await download.path(), "utf8");
+	assert.ok(text.startsWith("\uFEFFgroup,item,need,packs,pack,pack holds,left over,mass,quoted,stock code,price of one,amount,because\r\n"), text);
+	assert.match(text, /\r\nprepare,Primer,7 L,1,tin,5 L,0 mL,7\.21 kg,yes,,38\.90,38\.90,/);
+	assert.match(text, /\r\nprepare,Primer,,2,tin,1 L,,,yes,,9\.90,19\.80,\r\n/, "the need stands once");
+	assert.doesNotMatch(text, /undefined|NaN/);
 	await page.close();
 });

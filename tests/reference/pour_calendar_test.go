@@ -14,6 +14,17 @@ import (
 	"lowspot/engine/pour"
 )
 
+// events are a run sheet's holds as the page puts them into a calendar, bare of words.
+func events(sheet []pour.Entry) []pour.Event {
+	list := []pour.Event{}
+	for _, e := range sheet {
+		if e.Hold != "" {
+			list = append(list, pour.Event{ID: e.ID, Title: e.Hold, From: e.End, To: e.HoldEarliest, About: append([]string{e.Title}, e.Cautions...)})
+		}
+	}
+	return list
+}
+
 func TestTheCalendarFileReadsBackWhole(t *testing.T) {
 	steps := []pour.Step{
 		{ID: "patch", Title: "Patch holes; fill seams, twice", Who: "Ann", Work: 5400, Hold: &pour.Hold{Title: "Patch cures – nicht betreten, außer nötig", Earliest: 4 * 3600}},
@@ -24,19 +35,19 @@ func TestTheCalendarFileReadsBackWhole(t *testing.T) {
 	}
 	sheet, err := pour.RunSheet(steps, "2026-12-31T08:00", pour.Workday{Opens: 7 * 3600, Closes: 18 * 3600})
 	require.NoError(t, err)
-	text, err := pour.Calendar(sheet, "job-7", "2026-12-30T06:00:00Z")
+	text, err := pour.Calendar(events(sheet), "job-7", "2026-12-30T06:00:00Z")
 	require.NoError(t, err)
 
 	calendar, err := ics.ParseCalendar(strings.NewReader(text))
 	require.NoError(t, err)
-	events := calendar.Events()
-	require.Len(t, events, 3, "one event a hold")
+	back := calendar.Events()
+	require.Len(t, back, 3, "one event a hold")
 	byID := map[string]pour.Entry{}
 	for _, e := range sheet {
 		byID["job-7."+e.ID+"@lowspot.invalid"] = e
 	}
 	seen := map[string]bool{}
-	for _, event := range events {
+	for _, event := range back {
 		entry, known := byID[event.Id()]
 		require.True(t, known, event.Id())
 		assert.False(t, seen[event.Id()], "every UID once")
@@ -66,29 +77,30 @@ func TestEveryHoldOfAWholeJobIsInItsCalendarFile(t *testing.T) {
 	job.Start = "2026-05-04T08:00"
 	job.Rooms[0].Decks[1].Answers["deck.barrier"] = "yes"
 	job.Rooms[0].Readings.Rows[7].Height = "1262" // a hole that takes two lifts
-	text, err := engine.MakeCalendar(job, book, "2026-05-01T06:00:00Z")
+	sheet := engine.MakePour(job, book).Sheet.Entries
+	text, err := pour.Calendar(events(sheet), job.ID, "2026-05-01T06:00:00Z")
 	require.NoError(t, err)
 	calendar, err := ics.ParseCalendar(strings.NewReader(text))
 	require.NoError(t, err)
-	events := map[string]*ics.VEvent{}
+	back := map[string]*ics.VEvent{}
 	for _, event := range calendar.Events() {
-		events[event.GetProperty(ics.ComponentPropertyUniqueId).Value] = event
+		back[event.GetProperty(ics.ComponentPropertyUniqueId).Value] = event
 	}
 	held := 0
-	for _, entry := range engine.MakePour(job, book).Sheet.Entries {
+	for _, entry := range sheet {
 		if entry.Hold == "" {
 			continue
 		}
 		held++
-		event := events["demo."+entry.ID+"@lowspot.invalid"]
+		event := back["demo."+entry.ID+"@lowspot.invalid"]
 		require.NotNil(t, event, entry.ID)
 		assert.Equal(t, entry.Hold, ics.FromText(event.GetProperty(ics.ComponentPropertySummary).Value))
 		from, err := time.Parse("2006-01-02T15:04:05", entry.End)
 		require.NoError(t, err)
 		assert.Equal(t, from.Format("20060102T150405"), event.GetProperty(ics.ComponentPropertyDtStart).Value)
 	}
-	assert.Len(t, events, held)
+	assert.Len(t, back, held)
 	for _, id := range []string{"patch", "barrier-1", "barrier-2", "prime-1", "prime-2", "pour-1", "prime-over-1", "off-it", "no-tile", "no-cover"} {
-		assert.Contains(t, events, "demo."+id+"@lowspot.invalid")
+		assert.Contains(t, back, "demo."+id+"@lowspot.invalid")
 	}
 }

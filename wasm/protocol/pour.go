@@ -1,6 +1,9 @@
 package protocol
 
-import "lowspot/engine"
+import (
+	"lowspot/engine"
+	"lowspot/engine/pour"
+)
 
 func pourDay(b *Bridge, p PlanJob) (*engine.PourDay, error) {
 	return engine.MakePour(&p.Job, b.rulebook(p.Book)), nil
@@ -18,18 +21,14 @@ func pourReplan(b *Bridge, p PourNow) (*engine.PourRest, error) {
 	return engine.ReplanPour(&p.Job, b.rulebook(p.Book), p.Room, p.Part, p.Now)
 }
 
-// PourHolds is a job whose holds go into a calendar, and the moment of writing, RFC 3339.
-type PourHolds struct {
-	PlanJob
-	Stamp string `json:"stamp"`
+// CalendarOf is what goes into a calendar file: the events of a job, in the page's words, and the moment of writing, RFC 3339.
+type CalendarOf struct {
+	Job    string       `json:"job"`
+	Stamp  string       `json:"stamp"`
+	Events []pour.Event `json:"events"`
 }
 
-// CalendarFile is an iCalendar file's text.
-type CalendarFile struct {
-	Text string `json:"text"`
-}
-
-func pourCalendar(b *Bridge, p PourHolds) (CalendarFile, error) {
-	text, err := engine.MakeCalendar(&p.Job, b.rulebook(p.Book), p.Stamp)
-	return CalendarFile{Text: text}, err
+func writeCalendar(_ *Bridge, c CalendarOf) (FileText, error) {
+	text, err := pour.Calendar(c.Events, c.Job, c.Stamp)
+	return FileText{Text: text}, err
 }

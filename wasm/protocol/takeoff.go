@@ -23,8 +23,14 @@ func planeCosts(b *Bridge, p PriceJob) (engine.PlaneCosts, error) {
 	return engine.MakePlaneCosts(&p.Job, b.rulebook(p.Book), p.Shop), nil
 }
 
-func takeOffFile(b *Bridge, p PriceJob) (FileText, error) {
-	return FileText{Text: engine.WriteTakeOff(engine.MakeTakeOff(&p.Job, b.rulebook(p.Book), p.Shop))}, nil
+// CSVOf is a table in the page's words, and whether decimals in it have a comma.
+type CSVOf struct {
+	Rows  [][]string `json:"rows"`
+	Comma bool       `json:"comma"`
+}
+
+func writeCSV(_ *Bridge, c CSVOf) (FileText, error) {
+	return FileText{Text: takeoff.WriteCSV(c.Rows, c.Comma)}, nil
 }
 
 // PriceText is a price list as text, for a shop.
@@ -49,8 +55,15 @@ type ShopBody struct {
 	Shop engine.Shop `json:"shop"`
 }
 
-func writePrices(_ *Bridge, s ShopBody) (FileText, error) {
-	return FileText{Text: engine.WritePriceList(&s.Shop)}, nil
+// PricesOf is a shop whose price list is written, with what the page calls its columns, and whether decimals in it have a comma.
+type PricesOf struct {
+	ShopBody
+	Names []string `json:"names"`
+	Comma bool     `json:"comma"`
+}
+
+func writePrices(_ *Bridge, p PricesOf) (FileText, error) {
+	return FileText{Text: engine.WritePriceList(&p.Shop, p.Names, p.Comma)}, nil
 }
 
 // TypedPrice is a price as typed beside an item in a pack.

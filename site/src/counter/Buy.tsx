@@ -12,6 +12,7 @@ import { said, t } from "../words/words";
 import { AfterEntry } from "./AfterEntry";
 import { Sureness } from "./Asked";
 import { OfferEntry } from "./Counter";
+import { listCSV } from "./csv";
 import { Because, Quote } from "./Quote";
 import { ShopEntry } from "./ShopEntry";
 
@@ -92,8 +93,8 @@ function Files() {
 	const current = job.value;
 	if (!current) return null;
 	const csv = async () => {
-		const { text } = await call("takeoff.csv", { job: current, shop: shop.value ?? undefined, book: bookText.value });
-		save(fileName(current.name, "csv"), text, "text/csv");
+		const { lines } = await call("takeoff", { job: current, shop: shop.value ?? undefined, book: bookText.value });
+		save(fileName(current.name, "csv"), await listCSV(lines), "text/csv");
 	};
 	const link = async () => {
 		const address = await shareLink(current);

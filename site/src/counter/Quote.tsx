@@ -287,7 +287,7 @@ function Sums({ bill }: { bill: BillPlan }) {
 			{bill.taxes.map((tax) => (
 				<Sum
 					key={tax.name}
-					label={t("{name} tax, {rate} of {net}", { name: tax.name, rate: said(tax.rate), net: said(tax.net) })}
+					label={t("{name} tax, {rate} of {net}", { name: said(tax.name), rate: said(tax.rate), net: said(tax.net) })}
 					value={said(tax.tax)}
 				/>
 			))}

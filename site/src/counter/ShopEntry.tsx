@@ -3,9 +3,10 @@ import { useState } from "preact/hooks";
 import { call, isEngineError } from "../engine/client";
 import type { BadRow, Shop } from "../engine/contract";
 import { Choice, Pick, RemoveButton, Section } from "../parts/fields";
-import { save } from "../state/files";
+import { fileName, save } from "../state/files";
 import { editShop, shop } from "../state/takeoff";
 import { said, t } from "../words/words";
+import { priceList, pricesCSV } from "./csv";
 import { Quick } from "./fields";
 
 type TextField = "name" | "valid" | "currency" | "delivery" | "hour";
@@ -99,7 +100,7 @@ function PriceFile({ seller }: { seller: Shop }) {
 		setTold(t("{count} prices taken, {bad} rows left out.", { count: prices.length, bad: left.length }));
 		if (prices.length > 0) {
 			editShop((draft) => {
-				draft.prices = prices;
+				draft.prices = priceList(prices);
 			});
 		}
 	};
@@ -125,7 +126,7 @@ function PriceFile({ seller }: { seller: Shop }) {
 				</label>
 				<button
 					type="button"
-					onClick={async () => save("prices.csv", (await call("prices.write", { shop: seller })).text, "text/csv")}
+					onClick={async () => save(fileName(t("prices"), "csv"), await pricesCSV(seller), "text/csv")}
 				>
 					{t("Save it as CSV")}
 				</button>

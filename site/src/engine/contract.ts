@@ -12,7 +12,7 @@ export interface Contract {
 	"explain": { body: ExplainRule; reply: Explanation };
 	"pour": { body: PlanJob; reply: PourDay };
 	"pour.replan": { body: PourNow; reply: PourRest };
-	"pour.calendar": { body: PourHolds; reply: CalendarFile };
+	"calendar.write": { body: CalendarOf; reply: FileText };
 	"vocabulary": { body: Nothing; reply: Words };
 	"books.shipped": { body: Nothing; reply: BookText };
 	"books.check": { body: BookText; reply: CheckedBook };
@@ -30,10 +30,10 @@ export interface Contract {
 	"quantity.read": { body: TypedQuantity; reply: ReadAmount };
 	"quantity.write": { body: WantedText; reply: WrittenAmount };
 	"takeoff": { body: PriceJob; reply: TakeOff };
-	"takeoff.csv": { body: PriceJob; reply: FileText };
+	"csv.write": { body: CSVOf; reply: FileText };
 	"takeoff.planes": { body: PriceJob; reply: PlaneCosts };
 	"prices.read": { body: PriceText; reply: PriceList };
-	"prices.write": { body: ShopBody; reply: FileText };
+	"prices.write": { body: PricesOf; reply: FileText };
 	"prices.set": { body: TypedPrice; reply: ShopBody };
 	"after": { body: PlanJob; reply: AfterPlan };
 	"jobs.read": { body: FileText; reply: MadeJob };
@@ -1492,15 +1492,26 @@ export interface OpenEdge {
 	closes: number;
 }
 
-/** PourHolds is a job whose holds go into a calendar, and the moment of writing, RFC 3339. */
-export interface PourHolds {
-	job: Job;
-	book?: string;
+/** CalendarOf is what goes into a calendar file: the events of a job, in the page's words, and the moment of writing, RFC 3339. */
+export interface CalendarOf {
+	job: string;
 	stamp: string;
+	events: Event[];
 }
 
-/** CalendarFile is an iCalendar file's text. */
-export interface CalendarFile {
+/** Event is a hold of a run sheet as it goes into a calendar, in the words of whoever reads it: from the end of its step to the earliest that the next
+ * may start, local, as 2006-01-02T15:04:05. */
+export interface Event {
+	id: string;
+	title: string;
+	from: string;
+	to: string;
+	/** line by line */
+	about: string[];
+}
+
+/** FileText is a file's content. */
+export interface FileText {
 	text: string;
 }
 
@@ -1667,11 +1678,6 @@ export interface BookFile {
 export interface KindSheet {
 	kind: string;
 	sheet: Sheet;
-}
-
-/** FileText is a file's content. */
-export interface FileText {
-	text: string;
 }
 
 /** BroughtFile is a file with the book that it would change. */
@@ -2023,6 +2029,12 @@ export interface BillTax {
 	tax: string;
 }
 
+/** CSVOf is a table in the page's words, and whether decimals in it have a comma. */
+export interface CSVOf {
+	rows: string[][];
+	comma: boolean;
+}
+
 /** PlaneCosts is what the whole list comes to with each of a job's planes, in the order of the study's. */
 export interface PlaneCosts {
 	rooms: RoomPlaneCosts[];
@@ -2066,9 +2078,11 @@ export interface BadRow {
 	remedy: string;
 }
 
-/** ShopBody is a shop. */
-export interface ShopBody {
+/** PricesOf is a shop whose price list is written, with what the page calls its columns, and whether decimals in it have a comma. */
+export interface PricesOf {
 	shop: Shop;
+	names: string[];
+	comma: boolean;
 }
 
 /** TypedPrice is a price as typed beside an item in a pack. */
@@ -2077,6 +2091,11 @@ export interface TypedPrice {
 	item: string;
 	pack: string;
 	price: string;
+}
+
+/** ShopBody is a shop. */
+export interface ShopBody {
+	shop: Shop;
 }
 
 /** AfterPlan is one job's outcome. Amounts that nobody gave are nil. */

@@ -1,11 +1,10 @@
 // The run sheet: the whole job in order from a chosen start, with what must pass between, cautions, and a calendar file of the holds.
 import { useState } from "preact/hooks";
-import { call } from "../engine/client";
 import type { Hand, PourDay, PourEntry } from "../engine/contract";
-import { bookText } from "../state/book";
 import { fileName, save } from "../state/files";
 import { edit, job } from "../state/job";
 import { said, t } from "../words/words";
+import { calendarOf } from "./calendar";
 import { dayAndTime, dayNumber, timeOfDay } from "./times";
 
 export function RunSheet({ day }: { day: PourDay }) {
@@ -106,9 +105,7 @@ async function saveCalendar(tell: (text: string) => void): Promise<void> {
 	const current = job.value;
 	if (!current) return;
 	try {
-		const stamp = `${new Date().toISOString().slice(0, 19)}Z`;
-		const { text } = await call("pour.calendar", { job: current, book: bookText.peek(), stamp });
-		save(fileName(current.name, "ics"), text, "text/calendar");
+		save(fileName(current.name, "ics"), await calendarOf(current), "text/calendar");
 		tell("");
 	} catch (error) {
 		tell(said((error as Error).message));

@@ -74,6 +74,14 @@ export function sayer(table: Record<string, string>): Sayer {
 	return say;
 }
 
+/** Gives back the English of what a table says in whole; with other capitals, of what comes first. */
+export function unsayer(table: Record<string, string>): (text: string) => string {
+	const entries = Object.entries(table).reverse();
+	const exact = new Map(entries.map(([english, says]) => [says, english]));
+	const loose = new Map(entries.map(([english, says]) => [says.toLowerCase(), english]));
+	return (text) => exact.get(text) ?? loose.get(text.trim().toLowerCase()) ?? text;
+}
+
 /** The patterns of a table by their first word; those that begin with a hole under "". In each, the most fixed text comes first. */
 function bucketed(table: Record<string, string>): Map<string, Pattern[]> {
 	const buckets = new Map<string, Pattern[]>();

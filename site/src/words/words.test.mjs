@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { pageTexts } from "./collect.mjs";
 import { load } from "./tables.mjs";
 
-const { page, engine, sayer } = await load("words/es.ts", "words/said.ts");
+const { page, engine, sayer, unsayer } = await load("words/es.ts", "words/said.ts");
 const { texts, unclear } = pageTexts();
 const values = (text) => (text.match(/\{[^{}]+\}/g) ?? []).sort();
 
@@ -55,4 +55,16 @@ test("sentences are said with their values, numbers by the language, what was ty
 	])
 		assert.equal(say(english, ","), spanish);
 	assert.equal(say("9.5 mm", "."), "9.5 mm");
+});
+
+test("a thing named in Spanish is the engine's own again, what was typed stays", () => {
+	const unsay = unsayer(engine);
+	for (const [spanish, english] of [
+		["Autonivelante", "Leveller"],
+		["Masilla de reparación", "Patch"],
+		["IMPRIMACIÓN ", "primer"],
+		["Leveller", "Leveller"],
+		["Losetas 12,5 mm", "Losetas 12,5 mm"],
+	])
+		assert.equal(unsay(spanish), english);
 });

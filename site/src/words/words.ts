@@ -1,7 +1,7 @@
 // The page's words. English stands in the code as it is read; another language is a table from the English, fetched when it is chosen.
 import { signal } from "@preact/signals";
 import { singulars } from "./one";
-import { type Sayer, sayer } from "./said";
+import { type Sayer, sayer, unsayer } from "./said";
 
 export type Language = "en" | "es";
 export type Table = Record<string, string>;
@@ -12,7 +12,7 @@ export const languages: { value: Language; label: string }[] = [
 ];
 
 export const language = signal<Language>("en");
-let spanish: { page: Table; say: Sayer } | null = null;
+let spanish: { page: Table; say: Sayer; unsay: (text: string) => string } | null = null;
 const kept = "language";
 
 /** Gives a text of the page in the chosen language, with {names} replaced by values; numbers are written as the language writes them. */
@@ -33,6 +33,11 @@ export function said(text: string | undefined): string {
 	return language.value === "es" && spanish ? singulars(spanish.say(text, point()), "es") : text;
 }
 
+/** Gives the engine's own name for what a person calls it in the chosen language; what it doesn't know stays as it is. */
+export function english(text: string): string {
+	return language.value === "es" && spanish ? spanish.unsay(text) : text;
+}
+
 /** Writes a number for people, with so many decimals where they are given. */
 export function number(value: number | undefined, decimals?: number): string {
 	return said(decimals === undefined ? value?.toString() : value?.toFixed(decimals));
@@ -48,11 +53,16 @@ function point(): string {
 	return parts.find((part) => part.type === "decimal")?.value ?? ".";
 }
 
+/** Whether decimals have a comma in the chosen language. */
+export function decimalComma(): boolean {
+	return number(0.5) !== "0.5";
+}
+
 /** Chooses a language for good; its table is fetched when first needed. */
 export async function choose(next: Language): Promise<void> {
 	if (next === "es" && !spanish) {
 		const { page, engine } = await import("./es");
-		spanish = { page, say: sayer(engine) };
+		spanish = { page, say: sayer(engine), unsay: unsayer(engine) };
 	}
 	language.value = next;
 	document.documentElement.lang = next;

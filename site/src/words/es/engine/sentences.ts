@@ -583,10 +583,6 @@ export const sentences: Table = {
 	"Undo the last change of the job.": "Deshaga el último cambio del trabajo.",
 	"This moment can't be read.": "Este momento no se puede leer.",
 	"It is written as 2026-05-02T08:00:00Z.": "Se escribe como 2026-05-02T08:00:00Z.",
-	"Complete the job, and save the calendar then.": "Complete el trabajo y guarde entonces el calendario.",
-	"A calendar needs a day: the job has no start yet.":
-		"Un calendario necesita un día: el trabajo todavía no tiene inicio.",
-	"Choose when the work begins.": "Elija cuándo empieza el trabajo.",
 	"A figure of the run sheet can't be worked out; the list of problems says which.":
 		"Una cifra de la hoja de ruta no se puede calcular; la lista de problemas dice cuál.",
 	"The run sheet comes when every room's pour can be worked out.":
@@ -685,13 +681,13 @@ export const sentences: Table = {
 	"Give one reading a line: x, y and height.": "Dé una lectura por línea: x, y y altura.",
 	"This line has no numbers.": "Esta línea no tiene números.",
 	"Name the columns “x; y; height” in the first line, or leave this one out.":
-		"Nombre las columnas «x; y; height» en la primera línea, o deje esta fuera.",
+		"Nombre las columnas «x; y; altura» en la primera línea, o deje esta fuera.",
 	"This line has {0} of the columns x, y and height.": "Esta línea tiene {0} de las columnas x, y y altura.",
 	"Give x, y and height on every line, for example “1.2; 3.4; 12”.":
 		"Dé x, y y altura en cada línea, por ejemplo «1.2; 3.4; 12».",
 	"This line has more numbers than x, y and height.": "Esta línea tiene más números que x, y y altura.",
 	"Name the columns in the first line, for example “point; x; y; height”; if commas mark decimals, part the columns with semicolons.":
-		"Nombre las columnas en la primera línea, por ejemplo «point; x; y; height»; si las comas marcan decimales, separe las columnas con punto y coma.",
+		"Nombre las columnas en la primera línea, por ejemplo «punto; x; y; altura»; si las comas marcan decimales, separe las columnas con punto y coma.",
 	"The {0} can't be read: {1}": "No se puede leer {0}: {1}",
 	"The greatest depth is less than the least, which is {0}.":
 		"La profundidad máxima es menor que la mínima, que es {0}.",
@@ -829,9 +825,6 @@ export const sentences: Table = {
 	"Dust masks": "Mascarillas para polvo",
 	"Safety goggles": "Gafas de seguridad",
 	"Covering film": "Plástico para cubrir",
-	"pack holds": "contenido del envase",
-	"left over": "sobra",
-	"price of one": "precio de uno",
 	"Perimeter strip": "Tira perimetral",
 	"Staples for the strip": "Grapas para la tira",
 	Fixings: "Fijaciones",
