@@ -41,6 +41,7 @@ async function answerWords(page, hand) {
 		const step = await page.locator(".step").getAttribute("data-step");
 		if (step === "result~0") return;
 		if (step === "leveller~0") {
+			assert.deepEqual(await page.locator(".steps-foot button").allInnerTexts(), ["Next"], "typical values are something, not nothing");
 			await next(page, () => hand.tap("Typical values for now"));
 			continue;
 		}

@@ -140,8 +140,9 @@ function Skip({ walk, at }: { walk: Guide; at: number }) {
 	);
 }
 
+/** Whether going on leaves something out. Without its bag the leveller still has its typical values. */
 function waits(step: GuideStep): boolean {
-	return step.state === "open" || step.state === "optional";
+	return step.kind !== "leveller" && (step.state === "open" || step.state === "optional");
 }
 
 function bagLine(): string {
