@@ -120,6 +120,6 @@ func MakePast(jobs []Job, book *Rulebook, units quantity.System) Past {
 	a := amounts{units}
 	p.Volume, p.PerBag = a.of(poured, quantity.Volume), a.of(poured/p.Bags, quantity.Volume)
 	p.Yield = quantity.Write(poured/p.Bags*(1+waste), quantity.Volume, units)
-	p.Says = "Over " + counted(p.Jobs, "past job", "past jobs") + ", " + strconv.FormatFloat(p.Bags, 'f', -1, 64) + " bags filled " + p.Volume.Text + ": " + p.PerBag.Text + " a bag, waste and all. " + moreOrLess(stated/poured-1)
+	p.Says = "Bags used over " + counted(p.Jobs, "past job", "past jobs") + ": " + strconv.FormatFloat(p.Bags, 'f', -1, 64) + ". They filled " + p.Volume.Text + ": " + p.PerBag.Text + " a bag, waste and all. " + moreOrLess(stated/poured-1)
 	return p
 }

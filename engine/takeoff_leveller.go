@@ -49,8 +49,8 @@ func (t *buying) volumes() []Reason {
 // sure tells the bags at every confidence.
 func (t *buying) sure() string {
 	b := t.out.Bags
-	return "That is " + oneDigit(b.Mean) + " bags; with all that is in doubt " + strconv.Itoa(b.Half) + " are enough one time in two, " + strconv.Itoa(b.Ninety) + " nine times in ten, " +
-		strconv.Itoa(b.NinetyNine) + " ninety-nine times in a hundred. Chosen: " + b.Confidence + "."
+	return "That is " + oneDigit(b.Mean) + " bags. With all that is in doubt, enough one time in two: " + strconv.Itoa(b.Half) + "; nine times in ten: " + strconv.Itoa(b.Ninety) +
+		"; ninety-nine times in a hundred: " + strconv.Itoa(b.NinetyNine) + ". Chosen: " + b.Confidence + "."
 }
 
 func oneDigit(x float64) string { return strconv.FormatFloat(x, 'f', 1, 64) }

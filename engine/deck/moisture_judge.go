@@ -61,7 +61,7 @@ func (s Survey) Judge() (Verdict, error) {
 		j.test(i, test)
 	}
 	if j.verdict.Counted < needed {
-		j.fail("too-few", -1, "This area needs "+strconv.Itoa(needed)+" tests; "+strconv.Itoa(j.verdict.Counted)+" have a value.")
+		j.fail("too-few", -1, "Tests with a value: "+strconv.Itoa(j.verdict.Counted)+"; this area needs "+strconv.Itoa(needed)+".")
 	}
 	j.verdict.Satisfied = len(j.verdict.Reasons) == 0
 	return j.verdict, nil

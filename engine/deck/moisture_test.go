@@ -68,7 +68,7 @@ func TestWhatNobodyWroteDownIsAskedForAndNeverKept(t *testing.T) {
 	for _, r := range v.Reasons[:6] {
 		assert.True(t, r.Unanswered, r.Code)
 	}
-	assert.Equal(t, "This area needs 3 tests; 0 have a value.", v.Reasons[6].Says)
+	assert.Equal(t, "Tests with a value: 0; this area needs 3.", v.Reasons[6].Says)
 	assert.Equal(t, -1, v.WorstTest)
 }
 

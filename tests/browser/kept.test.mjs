@@ -117,7 +117,7 @@ test("after many changes a person is reminded to save a file, may put it off, an
 			for (let i = 0; i <= 500; i++) await globalThis.testEngine.ask("jobs.keep", { job: { ...job, name: `Hall ${i}` } });
 		}, job);
 		await page.goto(`${server.address}#/job/${job.id}`);
-		const reminder = page.getByText("500 changes of this job are in no file of yours");
+		const reminder = page.getByText("In no file of yours: 500 changes of this job");
 		await reminder.waitFor();
 		await page.getByRole("button", { name: "Remind me in a few days" }).click();
 		await reminder.waitFor({ state: "detached" });
@@ -177,10 +177,10 @@ test("everything goes into one file on the page and comes back in an empty brows
 		const { page, complaints } = await open(context, server.address);
 		const file = { name: "all.json", mimeType: "application/json", buffer: backup };
 		await page.locator("input[type=file]").setInputFiles(file);
-		await page.getByText("1 job taken; 0 were here already. 1 sheet and 1 rulebook taken. The price list was taken.").waitFor();
+		await page.getByText("1 job taken; here already: 0. Taken: 1 sheet, 1 rulebook. The price list was taken.").waitFor();
 		await page.locator(".jobs li", { hasText: "Hall" }).waitFor();
 		await page.locator("input[type=file]").setInputFiles(file);
-		await page.getByText("0 jobs taken; 1 were here already.").waitFor();
+		await page.getByText("0 jobs taken; here already: 1.").waitFor();
 		await page.getByRole("link", { name: "Rulebook", exact: true }).click();
 		await page.getByText("Your own, kept on this device").waitFor();
 		const engine = await startEngine(page);

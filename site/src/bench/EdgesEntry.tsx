@@ -16,7 +16,7 @@ export function EdgesEntry({ index }: { index: number }) {
 	return (
 		<Section
 			title={t("Doors and drains")}
-			says={t("{doors} doors, {others} drains and pipes", {
+			says={t("{doors} doors, {others} drains or pipes", {
 				doors: room.doors.length,
 				others: room.penetrations.length,
 			})}

@@ -108,7 +108,7 @@ function Spread({ bags, title }: { bags: BagsStudy; title: string }) {
 				</div>
 			</div>
 			<p class="small">
-				{t("{mean} bags are expected, give or take {deviation} (one standard deviation), with what stays in buckets.", {
+				{t("Expected: {mean} bags, give or take {deviation} (one standard deviation), with what stays in buckets.", {
 					mean: reckoned(bags.mean),
 					deviation: number(bags.deviation, 2),
 				})}

@@ -225,7 +225,7 @@ function Spots({ cut }: { cut: CutStudy }) {
 					</tbody>
 				</table>
 			</div>
-			{cut.others > 0 && <p class="small">{t("and {count} smaller ones", { count: cut.others })}</p>}
+			{cut.others > 0 && <p class="small">{t("and smaller ones: {count}", { count: cut.others })}</p>}
 		</div>
 	);
 }

@@ -100,7 +100,7 @@ function Look(props: { preview: Preview; onTake: () => void; onLeave: () => void
 			{preview.errors.length > 0 && (
 				<details open>
 					<summary>
-						{t("{count} errors in its rules: those come out as faulty and stop nothing else", {
+						{t("{count} errors in its rules: what is wrong comes out as faulty and stops nothing else", {
 							count: preview.errors.length,
 						})}
 					</summary>

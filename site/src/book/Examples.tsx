@@ -11,8 +11,8 @@ export function Examples(props: { rule: Rule; results: ExampleResult[]; onChange
 		<section aria-labelledby="examples-title">
 			<h2 id="examples-title">
 				{failed > 0
-					? t("Examples: {failed} of {count} come out otherwise", { failed, count: results.length })
-					: t("Examples: all {count} come out as written", { count: results.length })}
+					? t("Examples that come out otherwise: {failed} of {count}", { failed, count: results.length })
+					: t("Examples that come out as written: all {count}", { count: results.length })}
 			</h2>
 			<ul class="examples">
 				{results.map((result) => (

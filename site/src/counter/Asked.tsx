@@ -92,7 +92,7 @@ export function Sureness() {
 						},
 					)}
 					{survey.fewer > 0
-						? t(": then {surely} bags are enough where {buy} are quoted, {fewer} fewer.", {
+						? t(": then {surely} bags do instead of the {buy} quoted, {fewer} fewer.", {
 								surely: survey.surely,
 								buy: survey.buy,
 								fewer: survey.fewer,

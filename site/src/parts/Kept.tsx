@@ -47,12 +47,9 @@ export function KeptNotices() {
 			)}
 			{stands.value?.remind && (
 				<div class="notice no-print" role="status">
-					{t(
-						"{count} changes of this job are in no file of yours. A file outlives a lost phone and a cleared browser.",
-						{
-							count: stands.value.unsaved,
-						},
-					)}{" "}
+					{t("In no file of yours: {count} changes of this job. A file outlives a lost phone and a cleared browser.", {
+						count: stands.value.unsaved,
+					})}{" "}
 					<SaveButton />{" "}
 					<button type="button" class="button-quiet" onClick={() => putOff(current.id)}>
 						{t("Remind me in a few days")}

@@ -159,7 +159,7 @@ function BeforeIt({ shown, wetEdge }: { shown: Shown; wetEdge: string }) {
 function BatchLine({ batch }: { batch: BatchPlan }) {
 	return (
 		<p class="day-batch">
-			<span>{batch.bags === 1 ? t("1 bag") : t("{n} bags", { n: batch.bags })}</span>
+			<span>{t("{n} bags", { n: batch.bags })}</span>
 			{batch.aggregate && <span>{t("{mass} of aggregate", { mass: said(batch.aggregate.text) })}</span>}
 			<span>{said(batch.water.text)}</span>
 			<small>

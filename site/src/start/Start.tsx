@@ -240,9 +240,9 @@ async function bring(file: File): Promise<string> {
 		await loadBook();
 		shop.value = null; // read again when next shown
 		return [
-			t("{count} jobs taken; {same} were here already.", { count: imported.jobs.length, same: imported.same }),
+			t("{count} jobs taken; here already: {same}.", { count: imported.jobs.length, same: imported.same }),
 			imported.sheets + imported.books > 0 &&
-				t("{sheets} sheets and {books} rulebooks taken.", { sheets: imported.sheets, books: imported.books }),
+				t("Taken: {sheets} sheets, {books} rulebooks.", { sheets: imported.sheets, books: imported.books }),
 			imported.shop && t("The price list was taken."),
 		]
 			.filter(Boolean)

@@ -57,13 +57,15 @@ function Bags() {
 	const totals = plan.value?.totals;
 	const bags = study.value?.bags;
 	if (!totals) return null;
+	const buy = bags?.buy ?? totals.bags;
+	const mass = said(totals.bagMass.text);
 	return (
 		<p class="result-lead" aria-live="polite">
-			<b class="result-bags">{bags?.buy ?? totals.bags}</b>{" "}
-			{t("bags of leveller, {mass} each", { mass: said(totals.bagMass.text) })}
+			<b class="result-bags">{buy}</b>{" "}
+			{buy === 1 ? t("bag of leveller, {mass}", { mass }) : t("bags of leveller, {mass} each", { mass })}
 			<span class="small soft">
 				{bags
-					? t("{buy} bags last in {confidence} of cases; {half} would last in half of them.", {
+					? t("{buy} bags last in {confidence} of cases, {half} in half of them.", {
 							buy: bags.buy,
 							confidence: said(bags.confidence),
 							half: bags.half,
@@ -124,9 +126,7 @@ function Behind({ chapter }: { chapter: "proof" | "before" }) {
 					? t("Stiffness, fastenings, moisture: whether this floor carries a pour at all.")
 					: t("What can only be made true shortly before: clean, closed, dammed, and the right air.")}
 			</p>
-			<p class="small soft">
-				{open.length === 0 ? t("All {count} questions are answered.", { count: steps.length }) : unchecked(open)}
-			</p>
+			<p class="small soft">{open.length === 0 ? t("Every question is answered.") : unchecked(open)}</p>
 			{first && (
 				<a class="button no-print" href={to("steps", job.value?.id, first.id)}>
 					{t("Go through them ({count})", { count: open.length })}

@@ -1,5 +1,5 @@
-// A count of one takes the singular: "1 bags" becomes "1 bag", "1 sacos usados" becomes "1 saco usado". What is said of a count is written in the
-// plural once; every text with a value in it passes here.
+// A count of one takes the singular: "1 bags last" becomes "1 bag lasts", "1 sacos usados" becomes "1 saco usado". What is said of a count is
+// written in the plural once; every text with a value in it passes here.
 
 const singular: Record<string, Record<string, string>> = {
 	en: {
@@ -18,6 +18,12 @@ const singular: Record<string, Record<string, string>> = {
 		tests: "test",
 		lifts: "lift",
 		corners: "corner",
+		doors: "door",
+		drains: "drain",
+		pipes: "pipe",
+		fixings: "fixing",
+		trips: "trip",
+		probes: "probe",
 		spots: "spot",
 		words: "word",
 		changes: "change",
@@ -42,7 +48,6 @@ const singular: Record<string, Record<string, string>> = {
 		errores: "error",
 		trabajos: "trabajo",
 		comprobaciones: "comprobación",
-		pruebas: "prueba",
 		ensayos: "ensayo",
 		capas: "capa",
 		esquinas: "esquina",
@@ -52,10 +57,28 @@ const singular: Record<string, Record<string, string>> = {
 		marcas: "marca",
 		guardados: "guardado",
 		guardadas: "guardada",
-		hojas: "hoja",
+		fichas: "ficha",
+		puertas: "puerta",
+		desagües: "desagüe",
+		tubos: "tubo",
+		abiertas: "abierta",
+		dibujadas: "dibujada",
+		numeradas: "numerada",
+		cambiadas: "cambiada",
+		fijaciones: "fijación",
+		sondas: "sonda",
 		reglamentos: "reglamento",
-		traídos: "traído",
+		alcanzan: "alcanza",
+		coinciden: "coincide",
+		dicen: "dice",
+		están: "está",
 	},
+};
+
+/** Verbs behind what is counted. */
+const verbs: Record<string, Record<string, string>> = {
+	en: { are: "is", last: "lasts", say: "says" },
+	es: { alcanzan: "alcanza", coinciden: "coincide", dicen: "dice", están: "está" },
 };
 
 /** A one by itself, with up to three words after it. */
@@ -65,9 +88,10 @@ const counted = /(?<![\d.,/:\u202f])1((?: \p{L}+){1,3})/gu;
 export function singulars(text: string, language: string): string {
 	if (!text.includes("1 ")) return text;
 	const words = singular[language] ?? {};
+	const all = { ...words, ...verbs[language] };
 	return text.replace(counted, (whole, rest: string) => {
 		const [first = "", ...others] = rest.slice(1).split(" ");
 		if (!words[first]) return whole;
-		return ["1", words[first], ...others.map((word) => words[word] ?? word)].join(" ");
+		return ["1", words[first], ...others.map((word) => all[word] ?? word)].join(" ");
 	});
 }

@@ -30,7 +30,7 @@ function shown(value: string | number | undefined): string | undefined {
 /** Gives a text of the engine's in the chosen language: a word, an amount or a sentence with values in it. What it doesn't know stays as it is. */
 export function said(text: string | undefined): string {
 	if (!text) return "";
-	return language.value === "es" && spanish ? singulars(spanish.say(text, point()), "es") : text;
+	return language.value === "es" && spanish ? singulars(spanish.say(text, point()), "es") : singulars(text, "en");
 }
 
 /** Gives the engine's own name for what a person calls it in the chosen language; what it doesn't know stays as it is. */

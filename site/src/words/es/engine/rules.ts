@@ -300,8 +300,8 @@ export const rules: Table = {
 	"Nobody measured how wet the {deck.kind} is.": "Nadie midió qué tan mojada está la base ({deck.kind}).",
 	"Set {moisture.tests_needed} probes where the map shows them, and read them after {probe_wait_least}.":
 		"Ponga {moisture.tests_needed} sondas donde las muestra el mapa y léalas después de {probe_wait_least}.",
-	"{slab.probes} probes were read; {deck.area} needs {moisture.tests_needed}.":
-		"Se leyeron {slab.probes} sondas; {deck.area} necesitan {moisture.tests_needed}.",
+	"Probes read: {slab.probes}; {deck.area} needs {moisture.tests_needed}.":
+		"Sondas leídas: {slab.probes}; {deck.area} necesitan {moisture.tests_needed}.",
 	"Set more where the map shows them; the worst reading counts, never the mean.":
 		"Ponga más donde las muestra el mapa; cuenta la peor lectura, nunca la media.",
 	"Find cables, pipes and floor heating before you drill.":
@@ -328,8 +328,8 @@ export const rules: Table = {
 		"La losa despide {slab.emission}; {emission_most} es el máximo sin barrera.",
 	"Let it dry and measure again, or use a barrier whose sheet names this emission.":
 		"Deje que seque y mida de nuevo, o use una barrera cuya ficha nombre esta emisión.",
-	"{slab.emission_tests} dishes were weighed; {deck.area} needs {moisture.tests_needed}.":
-		"Se pesaron {slab.emission_tests} platillos; {deck.area} necesitan {moisture.tests_needed}.",
+	"Dishes weighed: {slab.emission_tests}; {deck.area} needs {moisture.tests_needed}.":
+		"Platillos pesados: {slab.emission_tests}; {deck.area} necesitan {moisture.tests_needed}.",
 	"Set more where the map shows them.": "Ponga más donde los muestra el mapa.",
 	"The dishes stood for {slab.emission_time}; 60 h to 72 h is asked.":
 		"Los platillos estuvieron {slab.emission_time}; se piden de 60 h a 72 h.",
@@ -338,8 +338,8 @@ export const rules: Table = {
 		"La lámina de plástico estaba mojada por debajo: viene subiendo agua.",
 	"Measure with probes how much, and let it dry or plan a barrier.":
 		"Mida con sondas cuánto es, y deje que seque o prevea una barrera.",
-	"{slab.sheet_tests} sheets were taped down; {deck.area} needs {moisture.tests_needed}.":
-		"Se pegaron {slab.sheet_tests} láminas; {deck.area} necesitan {moisture.tests_needed}.",
+	"Sheets taped down: {slab.sheet_tests}; {deck.area} needs {moisture.tests_needed}.":
+		"Láminas pegadas: {slab.sheet_tests}; {deck.area} necesitan {moisture.tests_needed}.",
 	"Tape more where the map shows them.": "Pegue más donde las muestra el mapa.",
 	"The sheets lay for {slab.sheet_time}; 16 h is the least.":
 		"Las láminas estuvieron {slab.sheet_time}; 16 h es el mínimo.",
@@ -379,8 +379,8 @@ export const rules: Table = {
 	"Asbestos fibres and lead dust harm for good, and children most. Once in the room they stay in the room.":
 		"Las fibras de asbesto y el polvo de plomo dañan para siempre, y más a los niños. Una vez en la habitación, se quedan en la habitación.",
 	"The fewest readings that say something about the floor.": "Las lecturas mínimas que dicen algo del piso.",
-	"{survey.count} readings for {room.area}; {least_readings} is a fair survey.":
-		"{survey.count} lecturas para {room.area}; {least_readings} son una medición aceptable.",
+	"Readings for {room.area}: {survey.count}; {least_readings} make a fair survey.":
+		"Lecturas para {room.area}: {survey.count}; {least_readings} son una medición aceptable.",
 	"Take {least_readings - survey.count} more, first along the walls and where the floor looks low.":
 		"Tome {least_readings - survey.count} más, primero junto a las paredes y donde el piso se ve bajo.",
 	"No door is marked as the way out.": "Ninguna puerta está marcada como salida.",

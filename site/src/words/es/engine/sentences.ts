@@ -13,8 +13,8 @@ export const sentences: Table = {
 	"No past job has its bags counted yet.": "Ningún trabajo pasado tiene todavía contados sus sacos.",
 	"past job": "trabajo pasado",
 	"past jobs": "trabajos pasados",
-	"Over {0}, {1} bags filled {2}: {3} a bag, waste and all. {4}":
-		"En {0}, {1} sacos llenaron {2}: {3} por saco, con pérdidas y todo. {4}",
+	"Bags used over {0}: {1}. They filled {2}: {3} a bag, waste and all. {4}":
+		"Sacos usados en {0}: {1}. Llenaron {2}: {3} por saco, con pérdidas y todo. {4}",
 	"Nothing here is called {0}.": "Aquí nada se llama {0}.",
 	"It may come from another version; it is kept, but not used.":
 		"Puede venir de otra versión; se conserva, pero no se usa.",
@@ -122,7 +122,7 @@ export const sentences: Table = {
 	"Give the thickness of the concrete alone.": "Dé el espesor del hormigón solo.",
 	"A slab dries from one side or from two.": "Una losa seca por un lado o por dos.",
 	"On the ground or on metal: one; free below: two.": "Sobre el terreno o sobre metal: uno; libre por debajo: dos.",
-	"This area needs {0} tests; {1} have a value.": "Esta área necesita {0} ensayos; {1} tienen valor.",
+	"Tests with a value: {0}; this area needs {1}.": "Ensayos con valor: {0}; esta área necesita {1}.",
 	"The room was at service conditions for ": "La habitación estuvo en condiciones de servicio ",
 	"How long the room had been at service conditions isn't known.":
 		"No se sabe cuánto tiempo estuvo la habitación en condiciones de servicio.",
@@ -844,8 +844,8 @@ export const sentences: Table = {
 	"{0}: {1} × {2}, a guess: {3}.": "{0}: {1} × {2}, una estimación: {3}.",
 	"{0}: {1} readings under a finish plane whose staff reads {2}, {3} deep on {4}: {5}; with the ground between them as it most likely lies {6}.":
 		"{0}: {1} lecturas bajo un plano de acabado cuya mira lee {2}, {3} de profundidad en {4}: {5}; con el terreno entre ellas como más probablemente está, {6}.",
-	"That is {0} bags; with all that is in doubt {1} are enough one time in two, {2} nine times in ten, {3} ninety-nine times in a hundred. Chosen: {4}.":
-		"Eso son {0} sacos; con todo lo que está en duda, {1} alcanzan una de cada dos veces, {2} nueve de cada diez, {3} noventa y nueve de cada cien. Elegido: {4}.",
+	"That is {0} bags. With all that is in doubt, enough one time in two: {1}; nine times in ten: {2}; ninety-nine times in a hundred: {3}. Chosen: {4}.":
+		"Eso son {0} sacos. Con todo lo que está en duda, alcanzan una de cada dos veces: {1}; nueve de cada diez: {2}; noventa y nueve de cada cien: {3}. Elegido: {4}.",
 	"Whole packs: {0}; {1} over.": "Envases enteros: {0}; sobra {1}.",
 	"Whole packs, the cheapest mix: {0}; {1} over.": "Envases enteros, la mezcla más barata: {0}; sobra {1}.",
 	"Whole packs, the mix that leaves least over: {0}; {1} over.":

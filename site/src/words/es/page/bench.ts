@@ -112,7 +112,7 @@ export const bench: Table = {
 	"keep-out": "zona excluida",
 	"Add a keep-out: bath, recess, island": "Agregar una zona excluida: bañera, receso, isla",
 	"Doors and drains": "Puertas y desagües",
-	"{doors} doors, {others} drains and pipes": "{doors} puertas, {others} desagües y tubos",
+	"{doors} doors, {others} drains or pipes": "{doors} puertas, {others} desagües o tubos",
 	"Door to": "Puerta a",
 	door: "puerta",
 	"In wall": "En la pared",
@@ -157,8 +157,8 @@ export const bench: Table = {
 	"90 %": "90 %",
 	"99 %": "99 %",
 	"Bags to buy": "Sacos por comprar",
-	"{mean} bags are expected, give or take {deviation} (one standard deviation), with what stays in buckets.":
-		"Se esperan {mean} sacos, {deviation} más o menos (una desviación estándar), con lo que se queda en las cubetas.",
+	"Expected: {mean} bags, give or take {deviation} (one standard deviation), with what stays in buckets.":
+		"Lo esperado: {mean} sacos, {deviation} más o menos (una desviación estándar), con lo que se queda en las cubetas.",
 	"Where the doubt comes from": "De dónde viene la duda",
 	"Enough readings: the best spot for one more (x {x}, y {y}) would take only {bags} bags off the doubt.":
 		"Lecturas suficientes: el mejor punto para una más (x {x}, y {y}) quitaría solo {bags} sacos de la duda.",
@@ -278,7 +278,7 @@ export const bench: Table = {
 	"a hand’s breadth": "un palmo",
 	"The spots to cut, for {height} off": "Los puntos por rebajar, para {height} menos",
 	Area: "Área",
-	"and {count} smaller ones": "y {count} más pequeños",
+	"and smaller ones: {count}": "y más pequeños: {count}",
 	Lifts: "Capas",
 	"can’t be parted": "no se puede dividir",
 	"one lift": "una capa",

@@ -14,8 +14,8 @@ export const book: Table = {
 	"Taken: {rules} rules changed, {sheets} sheets kept.": "Tomado: {rules} reglas cambiadas, {sheets} fichas guardadas.",
 	"What the file would change": "Lo que cambiaría el archivo",
 	"Nothing of it can be taken.": "No se puede tomar nada de él.",
-	"{count} errors in its rules: those come out as faulty and stop nothing else":
-		"{count} errores en sus reglas: esas resultan defectuosas y no detienen nada más",
+	"{count} errors in its rules: what is wrong comes out as faulty and stops nothing else":
+		"{count} errores en sus reglas: lo que está mal resulta defectuoso y no detiene nada más",
 	"No rule says anything else.": "Ninguna regla dice otra cosa.",
 	"Sheet of a {kind}: {name}": "Ficha de {kind}: {name}",
 	"Take it": "Tomarlo",
@@ -34,8 +34,8 @@ export const book: Table = {
 	"Take the shipped one": "Tomar la de origen",
 	"Bring my rulebook up to it": "Poner mi reglamento al día",
 	"shipped rule taken": "tomada la regla de origen",
-	"Examples: {failed} of {count} come out otherwise": "Ejemplos: {failed} de {count} resultan distintos",
-	"Examples: all {count} come out as written": "Ejemplos: los {count} resultan como están escritos",
+	"Examples that come out otherwise: {failed} of {count}": "Ejemplos que resultan distintos: {failed} de {count}",
+	"Examples that come out as written: all {count}": "Ejemplos que resultan como están escritos: los {count}",
 	"gives {got}": "da {got}",
 	"Examples, one to a line: what is given => what must come of it":
 		"Ejemplos, uno por línea: lo dado => lo que debe resultar",

@@ -21,8 +21,8 @@ export const counter: Table = {
 	"99 in 100": "99 de 100",
 	"The depth is a guess: one time in three the mean is off by more than {doubt}. {readings} readings with a laser bring that down to {after}":
 		"La profundidad es una estimación: una de cada tres veces la media se desvía más de {doubt}. {readings} lecturas con láser lo bajan a {after}",
-	": then {surely} bags are enough where {buy} are quoted, {fewer} fewer.":
-		": entonces bastan {surely} sacos donde se cotizan {buy}, {fewer} menos.",
+	": then {surely} bags do instead of the {buy} quoted, {fewer} fewer.":
+		": eso da {surely} sacos en vez de los {buy} cotizados, {fewer} menos.",
 	"That saves {money} before tax and discount.": "Eso ahorra {money} antes de impuestos y descuento.",
 	"A room has neither readings nor a depth yet: bags are left out until it has.":
 		"Una habitación todavía no tiene lecturas ni profundidad: sus sacos quedan fuera hasta que las tenga.",
@@ -108,7 +108,7 @@ export const counter: Table = {
 	"{bags} bags, {volume}": "{bags} sacos, {volume}",
 	"Take it as a job of mine": "Tomarlo como trabajo mío",
 	"Prices and shop": "Precios y tienda",
-	"{count} prices, kept in this browser": "{count} precios, guardados en este navegador",
+	"{count} prices, kept in this browser": "{count} precios guardados en este navegador",
 	Currency: "Moneda",
 	"Smallest coin": "Moneda más pequeña",
 	"Prices are": "Los precios son",

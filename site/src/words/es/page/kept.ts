@@ -31,8 +31,8 @@ export const kept: Table = {
 	"Never exported": "Nunca exportado",
 	"This job is open in another tab or window, and is changed there. Here you can only look at it. Close it there, and you can change it here.":
 		"Este trabajo está abierto en otra pestaña o ventana, y se cambia allí. Aquí solo puede mirarlo. Ciérrelo allí y podrá cambiarlo aquí.",
-	"{count} changes of this job are in no file of yours. A file outlives a lost phone and a cleared browser.":
-		"{count} cambios de este trabajo no están en ningún archivo suyo. Un archivo sobrevive a un teléfono perdido y a un navegador borrado.",
+	"In no file of yours: {count} changes of this job. A file outlives a lost phone and a cleared browser.":
+		"En ningún archivo suyo: {count} cambios de este trabajo. Un archivo sobrevive a un teléfono perdido y a un navegador borrado.",
 	"I have read it": "Lo he leído",
 	"Remind me in a few days": "Recordármelo en unos días",
 	"exported {when}": "exportado {when}",
@@ -43,6 +43,6 @@ export const kept: Table = {
 	"Jobs with something in them that is in no file of yours: {count} of {all}.":
 		"Trabajos con algo que no está en ningún archivo suyo: {count} de {all}.",
 	"{count} jobs match; the last {shown} are shown.": "{count} trabajos coinciden; se muestran los últimos {shown}.",
-	"{sheets} sheets and {books} rulebooks taken.": "{sheets} fichas y {books} reglamentos tomados.",
+	"Taken: {sheets} sheets, {books} rulebooks.": "Tomado: {sheets} fichas, {books} reglamentos.",
 	"The price list was taken.": "Se tomó la lista de precios.",
 };

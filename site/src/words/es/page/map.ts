@@ -83,7 +83,7 @@ export const map: Table = {
 	"Drawn as it is.": "Dibujado tal como es.",
 	"Heights are drawn {times} times as tall as they are.":
 		"Las alturas se dibujan {times} veces más altas de lo que son.",
-	"{count} lifts, numbered in the order of pouring.": "{count} capas, numeradas en el orden del vertido.",
+	"{count} lifts, numbered in the order of pouring.": "{count} capas numeradas en el orden del vertido.",
 	"Place along the line": "Lugar en la línea",
 	"lift {number}": "capa {number}",
 	"The section as a table": "La sección como tabla",

@@ -29,7 +29,6 @@ export const pour: Table = {
 	"Gloves, goggles, sleeves. Nobody between the pour and the way out.":
 		"Guantes, gafas, mangas largas. Nadie entre el vertido y la salida.",
 	"Begin: water for batch 1": "Empezar: agua para la amasada 1",
-	"1 bag": "1 saco",
 	"{n} bags": "{n} sacos",
 	"{n} marks of {mark} of water": "{n} marcas de {mark} de agua",
 	"All down.": "Todo vertido.",

@@ -59,7 +59,7 @@ export const start: Table = {
 	Delete: "Borrar",
 	"This file is larger than any job. Choose a job file.":
 		"Este archivo es más grande que cualquier trabajo. Elija un archivo de trabajo.",
-	"{count} jobs taken; {same} were here already.": "{count} trabajos tomados; {same} ya estaban aquí.",
+	"{count} jobs taken; here already: {same}.": "{count} trabajos tomados; ya estaban aquí: {same}.",
 	"This file can’t be read.": "Este archivo no se puede leer.",
 	"My rulebook": "Mi reglamento",
 	"changed here": "cambiado aquí",

@@ -36,9 +36,10 @@ export const steps: Table = {
 	"Answer what is open ({count})": "Responder lo que falta ({count})",
 	"Darker is deeper. {least} at its thinnest, {mean} on average, {greatest} at its deepest.":
 		"Más oscuro es más profundo. {least} en lo más delgado, {mean} en promedio, {greatest} en lo más profundo.",
+	"bag of leveller, {mass}": "saco de autonivelante, de {mass}",
 	"bags of leveller, {mass} each": "sacos de autonivelante, de {mass} cada uno",
-	"{buy} bags last in {confidence} of cases; {half} would last in half of them.":
-		"{buy} sacos alcanzan en el {confidence} de los casos; {half} alcanzarían en la mitad.",
+	"{buy} bags last in {confidence} of cases, {half} in half of them.":
+		"{buy} sacos alcanzan en el {confidence} de los casos, {half} en la mitad.",
 	"What to put right": "Qué corregir",
 	"No check found anything against it.": "Ninguna comprobación encontró nada en contra.",
 	"Nobody checked: {checks}.": "Nadie comprobó: {checks}.",
@@ -115,7 +116,7 @@ export const steps: Table = {
 		"Rigidez, fijaciones, humedad: si este piso soporta un vertido.",
 	"What can only be made true shortly before: clean, closed, dammed, and the right air.":
 		"Lo que solo se puede asegurar poco antes: limpio, cerrado, con diques y el aire adecuado.",
-	"All {count} questions are answered.": "Las {count} preguntas están contestadas.",
+	"Every question is answered.": "Todas las preguntas están contestadas.",
 	"Go through them ({count})": "Repasarlas ({count})",
 	"Laying out the questions…": "Preparando las preguntas…",
 	"Skip this chapter": "Saltar este capítulo",
