@@ -46,7 +46,7 @@ var bagWords = []Word{
 
 var dustWords = []Word{
 	asked(ScopeJob, "dust", "dust.task", oneOf(dustTasks()...), counts, "What makes dust on this job, the worst of it.", "none",
-		"What makes dust here: which tool, and how is the dust held down?", "Silica dust scars lungs for good, and the rule for each tool is another one.", "Choose what is used longest; none where nothing is ground, drilled or sawn in concrete, mortar or tile."),
+		"What makes dust here: which tool, and how is the dust held down?", "Silica dust scars lungs for good, and each tool has a rule of its own.", "Choose what is used longest; none where nothing is ground, drilled or sawn in concrete, mortar or tile."),
 }
 
 var dustControlWords = []Word{
@@ -69,9 +69,9 @@ var wheelWords = []Word{
 
 var safetyWords = []Word{
 	asked(ScopeJob, "people", "skin.covered", yesNo, counts, "Waterproof gloves, long sleeves, boots and goggles for everybody.", "yes",
-		"Has everybody waterproof gloves, long sleeves, boots and goggles?", "Wet cement burns skin and eyes, without pain at first.", "Lay them out the day before, with a bottle of clean water for eyes."),
-	asked(ScopeJob, "people", "power.protected", yesNo, counts, "Every mixer hangs on a residual-current device (ground-fault interrupter).", "yes",
-		"Does every mixer hang on a residual-current device (ground-fault interrupter)?", "Mixers stand in water.", "Press its test button; use a plug-in one where the socket has none."),
+		"Does everybody have waterproof gloves, long sleeves, boots and goggles?", "Wet cement burns skin and eyes, without pain at first.", "Lay them out the day before, with a bottle of clean water for eyes."),
+	asked(ScopeJob, "people", "power.protected", yesNo, counts, "Every mixer is plugged into a residual-current device (ground-fault interrupter).", "yes",
+		"Is every mixer plugged into a residual-current device (ground-fault interrupter)?", "Mixers stand in water.", "Press its test button; use a plug-in one where the socket has none."),
 	asked(ScopeJob, "people", "fumes.used", yesNo, counts, "Foam, solvent sealant, resin primer or a resin barrier is used.", "no",
 		"Is foam, solvent sealant, or a resin primer or barrier used?", "Their vapours burn and harm.", "Look for a flame or a health sign on the label."),
 	asked(ScopeJob, "people", "fumes.aired", yesNo, counts, "The room is aired and free of flames and pilot lights while they are used.", "yes",

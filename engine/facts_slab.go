@@ -33,13 +33,13 @@ var surfaceWords = []Word{
 
 var moistureWords = []Word{
 	asked(ScopeDeck, "moisture", "moisture.method", oneOf("probes", "calcium chloride", "plastic sheet", "none"), counts, "How the moisture was measured.", "probes",
-		"How was the moisture measured?", "Each way has its own count, its own waiting and its own limit.", "Probes in drilled holes (ASTM F2170) say most; a taped plastic sheet (ASTM D4263) only shows that it is wet."),
+		"How was the moisture measured?", "Each way has its own number of tests, its own wait and its own limit.", "Probes in drilled holes (ASTM F2170) say most; a taped plastic sheet (ASTM D4263) only shows that it is wet."),
 	asked(ScopeDeck, "moisture", "slab.on_ground", yesNo, counts, "The slab lies on the ground.", "yes",
 		"Does the slab lie on the ground?", "The ground feeds moisture for ever where nothing stops it.", "Think of what is below: earth, or another room."),
 	asked(ScopeDeck, "moisture", "slab.membrane", yesNo, counts, "A membrane lies under the slab.", "yes",
 		"Is there a membrane under the slab?", "Without one, today's dry reading says little about next spring.", "Drawings, the builder, or a look at the slab's edge."),
 	asked(ScopeDeck, "moisture", "deck.barrier", yesNo, counts, "A moisture barrier goes on this deck before the primer.", "no",
-		"Will a moisture barrier go on this deck?", "It is what may follow where the slab is too damp to wait for.", "Its tin names the humidity that it holds back; see the barrier's sheet."),
+		"Will a moisture barrier go on this deck?", "Where a slab would take too long to dry, a barrier holds the damp back.", "Its tin names the humidity that it holds back; see the barrier's sheet."),
 }
 
 var probeWords = []Word{

@@ -19,7 +19,7 @@ var joistWords = []Word{
 	asked(ScopeDeck, "joists", "joist.span", of(q.Length), lengths, "Joists from support to support.", "3.4 m",
 		"How far do the joists span?", "The bend goes by the fourth power of the span: half a metre more is much more.", "From the face of one wall or beam to the face of the next, along the joists."),
 	asked(ScopeDeck, "joists", "joist.continuous", yesNo, counts, "The joists run on over a middle support.", "no",
-		"Do the joists run on over a beam or wall in the middle?", "A joist that runs on bends less under the same load. Unsaid, it is taken as ending at both supports.", "Look from below: one piece over the beam, not two that lap there."),
+		"Do the joists run on over a beam or wall in the middle?", "A joist that runs on bends less under the same load. Left open, it is taken as ending at both supports.", "Look from below: one piece over the beam, not two that lap there."),
 	asked(ScopeDeck, "joists", "joist.sound", yesNo, counts, "Joists whole: no rot, no splits, no notches in the middle third.", "yes",
 		"Are the joists whole: no rot, no splits, no deep notches?", "No arithmetic holds for a joist that has been cut or that rots.", "Look from below with a lamp, push a screwdriver into the ends and under bathrooms."),
 	asked(ScopeDeck, "joists", "joist.blocked", yesNo, counts, "Blocking or bridging stands between the joists.", "yes",

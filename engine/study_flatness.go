@@ -38,7 +38,7 @@ func (s *study) uncured(r *roomWork) []string {
 		says = append(says, "The finish plane falls "+s.length(fall).Text+" across the room: flat, but not level.")
 	}
 	return append(says,
-		"A deck that springs, sheets that lift and joints that work come through any pour: they are put right before it.",
+		"A deck that springs, sheets that lift and joints that move show through any pour: they are put right before it.",
 		"A pour runs flat within its flow time only; what is poured late, thick or past a dead wet edge stands as a ridge.")
 }
 

@@ -148,7 +148,7 @@ function JobView({ id, view }: { id: string; view: string }) {
 				<h1>{t("This job isn’t here")}</h1>
 				<p>{missing}</p>
 				<p class="soft">
-					{t("Jobs are kept in the browser in which they were entered. Open it there, or open its file here.")}
+					{t("A job is kept in the browser in which it was entered. Open it there, or open its file here.")}
 				</p>
 				<button type="button" class="button-main" onClick={() => go("")}>
 					{t("To the first screen")}

@@ -215,7 +215,7 @@ test("tins of two sizes are quoted in the mix that costs least, a row a size, an
 	await rows.nth(0).getByRole("button", { name: "Why 7 L of Primer" }).click();
 	const because = page.locator(".quote-because");
 	await because.getByText("Whole packs, the cheapest mix: 1 × 5 L and 2 × 1 L").waitFor();
-	await because.getByText("Keeps 365 d closed: look at the date on the pack.").waitFor();
+	await because.getByText("Keeps 365 d unopened: look at the date on the pack.").waitFor();
 	await page.getByRole("link", { name: "List, file and link" }).click();
 	const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save the list as CSV" }).click()]);
 	const text = readFileSync(await download.path(), "utf8");

@@ -70,7 +70,7 @@ func (k *Keeper) confirm(ctx context.Context, key string, want []byte) error {
 		return err
 	})
 	if err == nil && !bytes.Equal(found, want) {
-		return engine.Problem{Code: "storage", Message: "Not kept: the browser gave back something else than was put in.", Remedy: "Export the job to a file, then reload the page."}
+		return engine.Problem{Code: "storage", Message: "Not kept: the browser gave back something other than what was put in.", Remedy: "Export the job to a file, then reload the page."}
 	}
 	return err
 }

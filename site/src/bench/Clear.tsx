@@ -51,7 +51,7 @@ function Found({ clearing }: { clearing: Clearing }) {
 	return (
 		<>
 			{clearing.remedies.length === 0 && (
-				<p class="small">{t("Nothing that is entered in this job clears it by itself: do what the remedy says.")}</p>
+				<p class="small">{t("No single change to what is entered clears it: do what the remedy says.")}</p>
 			)}
 			<ul class="clears">
 				{clearing.remedies.map((remedy) => (

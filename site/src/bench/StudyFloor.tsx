@@ -110,7 +110,8 @@ function FNumbers({ flatness }: { flatness: FlatnessStudy }) {
 							.map((c) => `${said(c.name)} (${c.flatness}/${c.levelness})`)
 							.join(", ") || t("none"),
 				})}
-				{flatness.all.rescaled && ` ${t("Read at 300 mm and brought to 12 in: not the standard’s own procedure.")}`}
+				{flatness.all.rescaled &&
+					` ${t("Read every 300 mm and converted to 12 in: not the standard’s own procedure.")}`}
 			</p>
 		</div>
 	);

@@ -102,7 +102,7 @@ function Files() {
 		setTold(
 			address.length > 8000
 				? t("Copied. It is long: some mail programs cut such links; a file is surer.")
-				: t("Copied. The whole job stands in the link; the customer’s name doesn’t."),
+				: t("Copied. The whole job is in the link; the customer’s name isn’t."),
 		);
 	};
 	return (

@@ -202,8 +202,11 @@ function packText(line: TakeOffLine, part: LinePack): string {
 function keepsSays(line: TakeOffLine): string {
 	const time = said(line.keeps?.text);
 	return line.tooOld
-		? t("Keeps {time} closed: made before {day} is too old on the day of the pour.", { time, day: dayOf(line.tooOld) })
-		: t("Keeps {time} closed: look at the date on the pack.", { time });
+		? t("Keeps {time} unopened: if made before {day}, it is too old on the day of the pour.", {
+				time,
+				day: dayOf(line.tooOld),
+			})
+		: t("Keeps {time} unopened: look at the date on the pack.", { time });
 }
 
 function dayOf(day: string): string {
@@ -325,10 +328,13 @@ function Foot({ worked, list }: { worked: TakeOff; list?: boolean }) {
 			)}
 			{worked.survey && worked.bags && (
 				<p>
-					{t("Nobody has measured this floor. It may take {few} bags or {many}; reading it first narrows that down.", {
-						few: worked.bags.half,
-						many: worked.bags.ninetyNine,
-					})}
+					{t(
+						"Nobody has measured this floor. It may take {few} bags or {many}; measuring it first narrows that down.",
+						{
+							few: worked.bags.half,
+							many: worked.bags.ninetyNine,
+						},
+					)}
 				</p>
 			)}
 			<p>{t("The sheet on the bag goes first. Look at the dates on bags and tins.")}</p>

@@ -42,7 +42,7 @@ function surveying(): HelpEntry[] {
 					"Read the first spot again at the end. If it has changed by more than 2 mm (1/16 in), the laser moved: read the room again.",
 				),
 				t(
-					"Check the laser itself: read two spots from one end of the room and from the other. Both must differ by the same amount.",
+					"Check the laser itself: read two spots from one end of the room, then from the other. The difference must be the same both times.",
 				),
 			],
 		},
@@ -51,7 +51,7 @@ function surveying(): HelpEntry[] {
 			title: t("With a straight board and a level"),
 			picture: "board",
 			says: [
-				t("Find the highest spot: lay a straight board of 2 m or more about, and see where it rocks."),
+				t("Find the highest spot: lay a straight board of 2 m or more here and there, and see where it rocks."),
 				t(
 					"Rest one end on that spot, put the level on the board and lift the other end until it is level. The board’s lower edge is the line.",
 				),
@@ -70,7 +70,9 @@ function surveying(): HelpEntry[] {
 					"One reading to the square metre (10 sq ft), four at least, is a fair start. The page lays the spots out, and the field sheet takes them into the room on paper.",
 				),
 				t("Read close to the walls, at every door, at drains, and wherever your foot feels a dip or a ridge."),
-				t("A reading that differs from all about it is a stone under the staff more often than a hole. Read it again."),
+				t(
+					"A reading that differs from those around it is more often a stone under the staff than a hole. Read it again.",
+				),
 			],
 		},
 		{
@@ -131,7 +133,9 @@ function marks(): HelpEntry[] {
 			id: "marks",
 			title: t("Don’t pour, Put right first, Keep an eye on it"),
 			says: [
-				t("Don’t pour: with this as it is the floor fails or somebody comes to harm. Change it, then plan again."),
+				t(
+					"Don’t pour: with this as it is, the floor may fail or somebody may come to harm. Change it, then plan again.",
+				),
 				t("Put right first: it can be done before pour day, and it must be. What to do stands under the mark."),
 				t("Keep an eye on it: it may go well. Know of it, and look at it on the day."),
 				t(

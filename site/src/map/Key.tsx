@@ -42,7 +42,9 @@ function says(): Record<LayerName, LayerSays> {
 		next: { name: t("Next reading"), means: t("A cross where one more reading helps most."), table: "study-survey" },
 		flatness: {
 			name: t("Flatness"),
-			means: t("Straightedges over the largest gaps of the bare deck: whole where kept, dashed where over."),
+			means: t(
+				"Straightedges over the largest gaps of the bare deck: unbroken where within tolerance, dashed where over.",
+			),
 			table: "study-flatness",
 		},
 		spots: { name: t("High spots"), means: t("Dotted rings: ground to cut, and by how much."), table: "study-spots" },

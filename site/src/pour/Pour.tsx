@@ -117,14 +117,17 @@ function Notes({ shown }: { shown: Shown }) {
 			{fewest &&
 				(fewest.timeline.kept ? (
 					<p>
-						{t("The fewest that keep every edge: {crew}. It lasts {lasts}, and an edge waits {wait} at the most.", {
-							crew: said(fewest.says),
-							lasts: said(fewest.lasts.text),
-							wait: said(fewest.longestWait.text),
-						})}
+						{t(
+							"The smallest crew that keeps every edge wet: {crew}. The pour takes {lasts}, and an edge waits {wait} at the most.",
+							{
+								crew: said(fewest.says),
+								lasts: said(fewest.lasts.text),
+								wait: said(fewest.longestWait.text),
+							},
+						)}
 					</p>
 				) : (
-					<p>{t("No crew of up to six people, three mixers and eight buckets keeps every edge in one pour.")}</p>
+					<p>{t("No crew of up to six people, three mixers and eight buckets keeps every edge wet in one pour.")}</p>
 				))}
 			{!shown.pour.rough && <InBays shown={shown} />}
 			<p class="small soft">{said(pourDay.value?.setting.says)}</p>

@@ -67,7 +67,7 @@ export function Start() {
 				</section>
 				<section class="way">
 					<h2>{t("At the counter")}</h2>
-					<p>{t("An area and a rough depth: a priced list on paper in half a minute.")}</p>
+					<p>{t("An area and a rough depth: a priced list, ready to print.")}</p>
 					<a class="button" href="#/counter">
 						{t("Make a quote")}
 					</a>

@@ -123,8 +123,8 @@ function Behind({ chapter }: { chapter: "proof" | "before" }) {
 			<h2>{chapterWord(chapter)}</h2>
 			<p>
 				{chapter === "proof"
-					? t("Stiffness, fastenings, moisture: whether this floor carries a pour at all.")
-					: t("What can only be made true shortly before: clean, closed, dammed, and the right air.")}
+					? t("Stiffness, fastenings, moisture: whether this floor can carry a pour at all.")
+					: t("What can only be done shortly before: cleaning, closing gaps, dams, and the right air.")}
 			</p>
 			<p class="small soft">{open.length === 0 ? t("Every question is answered.") : unchecked(open)}</p>
 			{first && (

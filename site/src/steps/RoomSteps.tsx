@@ -22,7 +22,7 @@ export function OutlineStep({ step }: StepProps) {
 			<How
 				picture={<TapePicture />}
 				text={t(
-					"Hold the tape flat on the floor, wall to wall. A room with corners more than four: choose “Round the walls” and walk it, wall by wall.",
+					"Hold the tape flat on the floor, wall to wall. A room with more than four corners: choose “Round the walls” and walk it, wall by wall.",
 				)}
 			/>
 		</>
@@ -68,7 +68,7 @@ export function DoorsStep({ step }: StepProps) {
 					room={step.room}
 					at={i}
 					door={door}
-					hint={t("If you know it: read like the room’s own heights. It tells how the two floors will meet.")}
+					hint={t("If you know it: read it as you read the room’s own heights. It tells how the two floors will meet.")}
 				/>
 			))}
 			<AddDoor room={step.room} />

@@ -402,7 +402,7 @@ export const errors: Table = {
 	"deleted job": "trabajo borrado",
 	"This is not an identifier.": "Esto no es un identificador.",
 	"Use up to 64 letters, digits, hyphens and underscores.": "Use hasta 64 letras, cifras, guiones y guiones bajos.",
-	"Not kept: the browser gave back something else than was put in.":
+	"Not kept: the browser gave back something other than what was put in.":
 		"No se guardó: el navegador devolvió otra cosa que lo que se puso.",
 	"price list": "lista de precios",
 	"There is no such finding on this job any more.": "Ese hallazgo ya no existe en este trabajo.",

@@ -39,7 +39,7 @@ export const rules: Table = {
 	"The sheet's least water is {water_least} and its most is {water_most}.":
 		"El agua mínima de la ficha es {water_least} y la máxima es {water_most}.",
 	"Read the two off the bag again; the least stands first.": "Lea otra vez las dos en el saco; la mínima va primero.",
-	"The sheet asks {bag_water / bag_mass} of water; levelling powders usually take 0.12 L/kg to 0.30 L/kg.":
+	"The sheet asks for {bag_water / bag_mass} of water; levelling powders usually take 0.12 L/kg to 0.30 L/kg.":
 		"La ficha pide {bag_water / bag_mass} de agua; los polvos niveladores suelen llevar de 0.12 L/kg a 0.30 L/kg.",
 	"Check the bag's mass and its water on the sheet: one of the two may be for another bag size.":
 		"Compruebe en la ficha la masa del saco y su agua: una de las dos puede ser de otro tamaño de saco.",
@@ -142,12 +142,12 @@ export const rules: Table = {
 	"What the pour adds to the floor's load.": "Lo que el vertido suma a la carga del piso.",
 	"Longest span of these joists at the stiffness that the finish needs.":
 		"Mayor luz de estas viguetas con la rigidez que necesita el acabado.",
-	"Under live load the joists bend by {joist.deflection_live}, which is L/{round(joist.ratio)}; {finish.kind} asks L/{stiffness_needed}.":
+	"Under live load the joists bend by {joist.deflection_live}, which is L/{round(joist.ratio)}; {finish.kind} asks for L/{stiffness_needed}.":
 		"Bajo carga viva las viguetas flectan {joist.deflection_live}, es decir L/{round(joist.ratio)}; {finish.kind} pide L/{stiffness_needed}.",
 	"Shorten the span to {joist.span_allowed} with a beam or a wall, put joists between, or choose a finish that bends along. Have an engineer draw it.":
 		"Acorte la luz a {joist.span_allowed} con una viga o un muro, ponga viguetas intermedias, o elija un acabado que flecte con el piso. Que un ingeniero lo dibuje.",
 	"Never cut, notch or drill a joist to make it fit.": "Nunca corte, rebaje ni taladre una vigueta para que encaje.",
-	"Under all load, pour and finish too, the joists bend by {joist.deflection_total}, which is L/{round(joist.ratio_total)}; L/{stiffness_all_load} is asked.":
+	"Under all load, pour and finish too, the joists bend by {joist.deflection_total}, which is L/{round(joist.ratio_total)}; L/{stiffness_all_load} is asked for.":
 		"Bajo toda la carga, también vertido y acabado, las viguetas flectan {joist.deflection_total}, es decir L/{round(joist.ratio_total)}; se pide L/{stiffness_all_load}.",
 	"Make the pour shallower or lighter, or stiffen the floor. Wood goes on bending for years under a load that stays.":
 		"Haga el vertido menos profundo o más ligero, o dé rigidez al piso. La madera sigue flectando durante años bajo una carga que se queda.",
@@ -247,7 +247,7 @@ export const rules: Table = {
 		"Hay juntas de movimiento que cruzan esta base y se vierte sobre ellas.",
 	"Set a strip or profile over each joint, as high as the finish, before the pour.":
 		"Ponga una tira o un perfil sobre cada junta, tan alto como el acabado, antes del vertido.",
-	"The wetted surface shows pH {deck.ph}; 7 to 10 is asked.":
+	"The wetted surface shows pH {deck.ph}; 7 to 10 is asked for.":
 		"La superficie mojada muestra pH {deck.ph}; se pide de 7 a 10.",
 	"Rinse and vacuum, let it dry a day and test again; above 10 moisture is on its way up, below 7 something was spilled.":
 		"Enjuague y aspire, deje secar un día y pruebe de nuevo; por encima de 10 viene subiendo humedad, por debajo de 7 se derramó algo.",
@@ -273,7 +273,7 @@ export const rules: Table = {
 		"El esmalte viejo puede contener plomo y el adhesivo viejo asbesto: hágalos analizar antes de desbastar.",
 	"{tile.hollow} of the tiles sound hollow; beyond 5 % the bed itself is letting go.":
 		"El {tile.hollow} de las baldosas suena hueco; pasado el 5 % es la cama misma la que se suelta.",
-	"Take the hollow ones out and fill with patch; where it is many, take all of them up.":
+	"Take the hollow ones out and fill with patch; where there are many, take all of them up.":
 		"Quite las huecas y rellene con masilla; donde sean muchas, levántelas todas.",
 	"Old adhesive may hold asbestos: have it tested before you break tiles out.":
 		"El adhesivo viejo puede contener asbesto: hágalo analizar antes de romper baldosas.",
@@ -313,8 +313,8 @@ export const rules: Table = {
 	"The probes were read after {slab.probe_wait}; they need {probe_wait_least}.":
 		"Las sondas se leyeron después de {slab.probe_wait}; necesitan {probe_wait_least}.",
 	"Read them again.": "Léalas de nuevo.",
-	"The room had been as in use for {slab.conditioned} when it was measured; {conditioned_least} is asked.":
-		"La habitación llevaba {slab.conditioned} como en uso cuando se midió; se piden {conditioned_least}.",
+	"The room had been as warm and dry as in use for {slab.conditioned} when it was measured; it should have been for {conditioned_least}.":
+		"La habitación llevaba {slab.conditioned} tan cálida y seca como en uso cuando se midió; debían ser {conditioned_least}.",
 	"Run heating or cooling as in use for two days and read again.":
 		"Tenga la calefacción o el enfriamiento como en uso durante dos días y lea de nuevo.",
 	"The instrument was checked {slab.probe_checked} before; 30 d is the most.":
@@ -331,12 +331,12 @@ export const rules: Table = {
 	"Dishes weighed: {slab.emission_tests}; {deck.area} needs {moisture.tests_needed}.":
 		"Platillos pesados: {slab.emission_tests}; {deck.area} necesitan {moisture.tests_needed}.",
 	"Set more where the map shows them.": "Ponga más donde los muestra el mapa.",
-	"The dishes stood for {slab.emission_time}; 60 h to 72 h is asked.":
+	"The dishes stood for {slab.emission_time}; 60 h to 72 h is asked for.":
 		"Los platillos estuvieron {slab.emission_time}; se piden de 60 h a 72 h.",
 	"Set fresh dishes and weigh them in time.": "Ponga platillos nuevos y péselos a tiempo.",
 	"The plastic sheet was damp below: water is on its way up.":
 		"La lámina de plástico estaba mojada por debajo: viene subiendo agua.",
-	"Measure with probes how much, and let it dry or plan a barrier.":
+	"Measure how much with probes, then let it dry or plan a barrier.":
 		"Mida con sondas cuánto es, y deje que seque o prevea una barrera.",
 	"Sheets taped down: {slab.sheet_tests}; {deck.area} needs {moisture.tests_needed}.":
 		"Láminas pegadas: {slab.sheet_tests}; {deck.area} necesitan {moisture.tests_needed}.",
@@ -346,8 +346,8 @@ export const rules: Table = {
 	"Tape them down again overnight.": "Péguelas de nuevo durante la noche.",
 	"A taped sheet shows that a slab is wet, not that it is dry: it has no number.":
 		"Una lámina pegada muestra que una losa está mojada, no que esté seca: no da un número.",
-	"Set probes before you trust a floor to it that lets no moisture out.":
-		"Ponga sondas antes de confiarle un piso que no deja salir la humedad.",
+	"Set probes before you lay a floor on it that lets no moisture out.":
+		"Ponga sondas antes de colocar encima un piso que no deja salir la humedad.",
 	"The slab lies on the ground with no membrane below and no barrier above.":
 		"La losa está sobre el terreno sin membrana debajo y sin barrera encima.",
 	"Plan a moisture barrier on top: {barrier_liquid} for this deck.":
@@ -387,8 +387,8 @@ export const rules: Table = {
 	"Mark the door by which you leave; the pour ends there.":
 		"Marque la puerta por la que usted sale; el vertido termina allí.",
 	"Somebody lives or works below this floor.": "Alguien vive o trabaja debajo de este piso.",
-	"Close every gap, pour water where you doubt it and look below, and tell them the day.":
-		"Cierre cada rendija, eche agua donde tenga dudas y mire abajo, y avíseles el día.",
+	"Close every gap, pour water where you doubt it and look below, and tell the people there which day it is.":
+		"Cierre cada rendija, eche agua donde tenga dudas y mire abajo, y avise a los de abajo qué día será.",
 	"A heated floor is switched off before and after the pour, so the room must hold its own warmth; it has {air.temperature}.":
 		"Un piso con calefacción se apaga antes y después del vertido, así que la habitación debe mantener su propio calor; tiene {air.temperature}.",
 	"Switch the floor heating off two days before and a week after, and warm the room another way.":
@@ -512,8 +512,8 @@ export const rules: Table = {
 		"Cierre ventanas y puertas y cuelgue pantallas hasta que el aire se mueva a {evaporation.wind_most} como máximo, o vierta cuando esté más fresco y más húmedo.",
 	"A fresh pour would lose {evaporation.rate}; from {evaporation_caution} on shield it.":
 		"Un vertido fresco perdería {evaporation.rate}; desde {evaporation_caution} protéjalo.",
-	"Screens against the draught, shade, and no dehumidifier until it is hard; {evaporation.wind_most} of draught is what it stands.":
-		"Pantallas contra la corriente de aire, sombra, y ningún deshumidificador hasta que endurezca; {evaporation.wind_most} de corriente es lo que aguanta.",
+	"Screens against the draught, shade, and no dehumidifier until it is hard; {evaporation.wind_most} of draught is the most that it stands.":
+		"Pantallas contra la corriente de aire, sombra, y ningún deshumidificador hasta que endurezca; {evaporation.wind_most} de corriente es lo máximo que aguanta.",
 	"The deck has {deck.temperature}; the sheet allows {warmest} at most.":
 		"La base tiene {deck.temperature}; la ficha permite {warmest} como máximo.",
 	"Shade it, switch floor heating off, pour early.": "Déle sombra, apague la calefacción de piso, vierta temprano.",
@@ -538,7 +538,7 @@ export const rules: Table = {
 		"Caliéntela con calor eléctrico o con salida de humos; los gases estropean la piel del vertido, y antes le hacen daño a usted.",
 	"Carbon monoxide kills and has no smell. Never run a burner without a flue in a closed room.":
 		"El monóxido de carbono mata y no huele. Nunca use un quemador sin salida de humos en una habitación cerrada.",
-	"The mixing water has {water.temperature}: it flashes the powder that it meets first.":
+	"The mixing water has {water.temperature}: the powder that it meets first sets at once.":
 		"El agua de amasado tiene {water.temperature}: fragua de golpe el polvo que encuentra primero.",
 	"Use water below 35 °C; warm the bags rather than the water.":
 		"Use agua a menos de 35 °C; caliente los sacos más bien que el agua.",
@@ -548,14 +548,14 @@ export const rules: Table = {
 	"What a stack of bags stands on.": "Sobre qué se apoya una pila de sacos.",
 	"What one person may lift like this.": "Lo que una persona puede levantar de esta manera.",
 	"Walked with bags and back, by all together.": "Recorrido con sacos y de vuelta, entre todos.",
-	"Bags that one stack may have on this floor; none is an engineer's to allow.":
-		"Sacos que puede tener una pila en este piso; si es ninguno, lo autoriza un ingeniero.",
+	"Bags that one stack may have on this floor; where it is none, only an engineer can allow a stack.":
+		"Sacos que puede tener una pila sobre este piso; donde es ninguno, solo un ingeniero puede permitir una pila.",
 	"Air that the vacuum must draw at this wheel.": "Aire que debe aspirar la aspiradora con este disco.",
 	"A bag of {bag_mass} is lifted where {lift.limit} is the limit.":
 		"Se levanta un saco de {bag_mass} donde {lift.limit} es el límite.",
 	"Lift from a table at 750 mm, close to the body, or two to a bag; a bag can also be opened and scooped.":
 		"Levante desde una mesa a 750 mm, cerca del cuerpo, o entre dos; un saco también se puede abrir y vaciar con pala.",
-	"Backs go without warning. Nobody lifts alone what the equation does not allow.":
+	"Backs go without warning. Nobody should lift alone what the lifting equation does not allow.":
 		"Las espaldas fallan sin avisar. Nadie levanta solo lo que la ecuación no permite.",
 	"The bag is {lift.index} times what may be lifted like this; above 3 many will be hurt.":
 		"El saco es {lift.index} veces lo que se puede levantar así; por encima de 3 muchos saldrán lastimados.",
@@ -571,7 +571,7 @@ export const rules: Table = {
 		"{carry.trips} viajes suman {carry.walk} a pie antes de la primera cubeta.",
 	"Take a trolley, bring the bags the day before, or mix nearer to the vehicle.":
 		"Use un carrito, traiga los sacos el día antes, o mezcle más cerca del vehículo.",
-	"A stack puts {stack.load} on the floor under it; {live_load} evenly is what the floor is meant for.":
+	"A stack puts {stack.load} on the floor under it; {live_load}, spread evenly, is what the floor is meant for.":
 		"Una pila carga {stack.load} sobre el piso; {live_load} repartidos es para lo que está hecho el piso.",
 	"Spread the bags along walls and over beams, one or two high, and bring only what the next hour needs.":
 		"Reparta los sacos a lo largo de paredes y sobre vigas, de uno o dos de alto, y traiga solo lo que se necesita en la próxima hora.",
@@ -585,8 +585,8 @@ export const rules: Table = {
 	"Use one that holds back 99.97 % at 0.3 µm (class H), and never sweep dry.":
 		"Use una que retenga 99.97 % a 0.3 µm (clase H), y nunca barra en seco.",
 	"Silica dust scars lungs for good.": "El polvo de sílice deja cicatrices en los pulmones para siempre.",
-	"A wet grinder is used indoors; the table has that for outdoors only.":
-		"Se usa una desbastadora húmeda en interior; la tabla la tiene solo para exterior.",
+	"A wet grinder is used indoors; the regulation allows that outdoors only.":
+		"Se usa una desbastadora húmeda en interior; la norma la permite solo en exterior.",
 	"Use a shroud and a dust collector indoors.": "Use una campana y un colector de polvo en interior.",
 	"Water and a grinder's cable: a residual-current device on every tool.":
 		"Agua y el cable de una desbastadora: un interruptor diferencial en cada herramienta.",
@@ -667,8 +667,8 @@ export const rules: Table = {
 		"Mantenga los sacos a la sombra, o use agua más fría; la página del vertido dice qué tan fría.",
 	"An edge waits {pour.longest_wait} for the next batch and joins it for {pour.wet_edge} only.":
 		"Un borde espera {pour.longest_wait} a la próxima amasada y se une con ella solo {pour.wet_edge}.",
-	"Bring more hands or buckets, as the fewest that do it say, or dam the floor off into bays.":
-		"Traiga más manos o cubetas, como dice lo mínimo que lo logra, o divida el piso en paños con diques.",
+	"Bring more hands or buckets (the pour's page says how many are enough), or dam the floor off into bays.":
+		"Traiga más manos o cubetas (la página del vertido dice cuántas bastan), o divida el piso en paños con diques.",
 	"A batch is {pour.oldest_batch} old when it is spread and flows for {pour.flow_time} only.":
 		"Una amasada tiene {pour.oldest_batch} cuando se extiende y fluye solo {pour.flow_time}.",
 	"Mix nearer to the door or bring more hands, so that no bucket stands about.":
@@ -758,8 +758,8 @@ export const rules: Table = {
 	"Pin rakes or smoothers, one to every 60 m².": "Rastrillos de pines o alisadores, uno por cada 60 m².",
 	"Spiked rollers, one to every 60 m².": "Rodillos de púas, uno por cada 60 m².",
 	"Rollers or brushes for primer, one to every 40 m².": "Rodillos o brochas para imprimación, uno por cada 40 m².",
-	"Pairs of spiked soles: one to each pair of hands that walks in the wet pour.":
-		"Pares de suelas de púas: uno por cada par de manos que camina en el vertido fresco.",
+	"Pairs of spiked soles: one for each person who walks in the wet pour.":
+		"Pares de suelas de púas: uno por cada persona que camina en el vertido fresco.",
 	"Pairs of waterproof gloves: wet cement burns skin.":
 		"Pares de guantes impermeables: el cemento fresco quema la piel.",
 	"Dust masks, one to each pair of hands a day, for two days.":

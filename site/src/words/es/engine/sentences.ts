@@ -698,7 +698,7 @@ export const sentences: Table = {
 		"{0} de base quedan por encima del plano de acabado, hasta {1}: queda un bulto en el piso nuevo.",
 	"The finish plane falls {0} across the room: flat, but not level.":
 		"El plano de acabado cae {0} a través de la habitación: plano, pero no a nivel.",
-	"A deck that springs, sheets that lift and joints that work come through any pour: they are put right before it.":
+	"A deck that springs, sheets that lift and joints that move show through any pour: they are put right before it.":
 		"Una base que cede, paneles que se levantan y juntas que trabajan atraviesan cualquier vertido: se corrigen antes.",
 	"A pour runs flat within its flow time only; what is poured late, thick or past a dead wet edge stands as a ridge.":
 		"Un vertido se nivela solo dentro de su tiempo de fluidez; lo que se vierte tarde, espeso o pasado un borde muerto queda como un lomo.",

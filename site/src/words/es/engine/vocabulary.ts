@@ -367,8 +367,8 @@ export const vocabulary: Table = {
 	"What makes dust on this job, the worst of it.": "Lo que produce polvo en este trabajo, lo peor.",
 	"What makes dust here: which tool, and how is the dust held down?":
 		"¿Qué produce polvo aquí: qué herramienta, y cómo se controla el polvo?",
-	"Silica dust scars lungs for good, and the rule for each tool is another one.":
-		"El polvo de sílice deja cicatrices en los pulmones para siempre, y la regla es otra para cada herramienta.",
+	"Silica dust scars lungs for good, and each tool has a rule of its own.":
+		"El polvo de sílice deja cicatrices en los pulmones para siempre, y cada herramienta tiene su propia regla.",
 	"Choose what is used longest; none where nothing is ground, drilled or sawn in concrete, mortar or tile.":
 		"Elija lo que se usa más tiempo; ninguna donde no se desbasta, taladra ni corta hormigón, mortero o baldosa.",
 	"How long in one shift.": "Cuánto tiempo en un turno.",
@@ -404,15 +404,15 @@ export const vocabulary: Table = {
 		"Su placa, en L/s, m³/h o cu ft/min; un filtro tapado lo reduce a la mitad.",
 	"Waterproof gloves, long sleeves, boots and goggles for everybody.":
 		"Guantes impermeables, mangas largas, botas y gafas para todos.",
-	"Has everybody waterproof gloves, long sleeves, boots and goggles?":
+	"Does everybody have waterproof gloves, long sleeves, boots and goggles?":
 		"¿Tienen todos guantes impermeables, mangas largas, botas y gafas?",
 	"Wet cement burns skin and eyes, without pain at first.":
 		"El cemento fresco quema la piel y los ojos, al principio sin dolor.",
 	"Lay them out the day before, with a bottle of clean water for eyes.":
 		"Prepárelos el día antes, con una botella de agua limpia para los ojos.",
-	"Every mixer hangs on a residual-current device (ground-fault interrupter).":
+	"Every mixer is plugged into a residual-current device (ground-fault interrupter).":
 		"Cada mezclador está conectado a un interruptor diferencial (GFCI).",
-	"Does every mixer hang on a residual-current device (ground-fault interrupter)?":
+	"Is every mixer plugged into a residual-current device (ground-fault interrupter)?":
 		"¿Está cada mezclador conectado a un interruptor diferencial (GFCI)?",
 	"Mixers stand in water.": "Los mezcladores están en el agua.",
 	"Press its test button; use a plug-in one where the socket has none.":
@@ -586,8 +586,8 @@ export const vocabulary: Table = {
 		"Un charco de 25 mm (1 in), espere un minuto y ponga el papel (ASTM F710); límpielo 24 h antes.",
 	"How the moisture was measured.": "Cómo se midió la humedad.",
 	"How was the moisture measured?": "¿Cómo se midió la humedad?",
-	"Each way has its own count, its own waiting and its own limit.":
-		"Cada manera tiene su propia cantidad, su propia espera y su propio límite.",
+	"Each way has its own number of tests, its own wait and its own limit.":
+		"Cada manera tiene su propio número de ensayos, su propia espera y su propio límite.",
 	"Probes in drilled holes (ASTM F2170) say most; a taped plastic sheet (ASTM D4263) only shows that it is wet.":
 		"Las sondas en agujeros taladrados (ASTM F2170) son las que más dicen; una lámina de plástico pegada (ASTM D4263) solo muestra que está mojada.",
 	"The slab lies on the ground.": "La losa está sobre el terreno.",
@@ -604,8 +604,8 @@ export const vocabulary: Table = {
 	"A moisture barrier goes on this deck before the primer.":
 		"Sobre esta base va una barrera de humedad antes de la imprimación.",
 	"Will a moisture barrier go on this deck?": "¿Va a llevar esta base una barrera de humedad?",
-	"It is what may follow where the slab is too damp to wait for.":
-		"Es lo que puede seguir donde la losa está demasiado húmeda para esperar.",
+	"Where a slab would take too long to dry, a barrier holds the damp back.":
+		"Donde una losa tardaría demasiado en secar, una barrera retiene la humedad.",
 	"Its tin names the humidity that it holds back; see the barrier's sheet.":
 		"Su lata nombra la humedad que retiene; vea la ficha de la barrera.",
 	"Humidity readings taken in the slab.": "Lecturas de humedad tomadas en la losa.",
@@ -746,7 +746,7 @@ export const vocabulary: Table = {
 	"The joists run on over a middle support.": "Las viguetas continúan sobre un apoyo intermedio.",
 	"Do the joists run on over a beam or wall in the middle?":
 		"¿Continúan las viguetas sobre una viga o pared intermedia?",
-	"A joist that runs on bends less under the same load. Unsaid, it is taken as ending at both supports.":
+	"A joist that runs on bends less under the same load. Left open, it is taken as ending at both supports.":
 		"Una vigueta continua flecta menos bajo la misma carga. Si no se dice, se toma como terminada en ambos apoyos.",
 	"Look from below: one piece over the beam, not two that lap there.":
 		"Mire desde abajo: una sola pieza sobre la viga, no dos que se traslapan allí.",

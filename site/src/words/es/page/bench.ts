@@ -8,8 +8,8 @@ export const bench: Table = {
 	"Remove this room": "Quitar esta habitación",
 	"What would clear it": "Qué lo resolvería",
 	"Trying plans…": "Probando planes…",
-	"Nothing that is entered in this job clears it by itself: do what the remedy says.":
-		"Nada de lo escrito en este trabajo lo resuelve por sí solo: haga lo que dice el remedio.",
+	"No single change to what is entered clears it: do what the remedy says.":
+		"Ningún cambio único en lo escrito lo resuelve: haga lo que dice el remedio.",
 	"now {from}.": "ahora {from}.",
 	"only a product whose bag says so": "solo un producto cuyo saco lo diga",
 	"Do this": "Hacer esto",
@@ -197,7 +197,7 @@ export const bench: Table = {
 	"All together": "Todas juntas",
 	"Classes that this reaches: {classes}.": "Clases que alcanza: {classes}.",
 	none: "ninguna",
-	"Read at 300 mm and brought to 12 in: not the standard’s own procedure.":
+	"Read every 300 mm and converted to 12 in: not the standard’s own procedure.":
 		"Leído cada 300 mm y llevado a 12 in: no es el procedimiento propio de la norma.",
 	Indicators: "Indicadores",
 	"{count} to set": "{count} por colocar",

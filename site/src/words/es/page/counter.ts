@@ -37,7 +37,7 @@ export const counter: Table = {
 	"Work: {hours} of hands' time.": "Trabajo: {hours} de mano de obra.",
 	"Copied. It is long: some mail programs cut such links; a file is surer.":
 		"Copiado. Es largo: algunos programas de correo cortan estos enlaces; un archivo es más seguro.",
-	"Copied. The whole job stands in the link; the customer’s name doesn’t.":
+	"Copied. The whole job is in the link; the customer’s name isn’t.":
 		"Copiado. Todo el trabajo va en el enlace; el nombre del cliente no.",
 	"Save the list as CSV": "Guardar la lista como CSV",
 	"Save the job as a file": "Guardar el trabajo como archivo",
@@ -79,8 +79,8 @@ export const counter: Table = {
 	"Quote {item}": "Cotizar {item}",
 	"Why {need} of {item}": "Por qué {need} de {item}",
 	"{name} of {holds}": "{name} de {holds}",
-	"Keeps {time} closed: look at the date on the pack.": "Dura {time} cerrado: mire la fecha en el envase.",
-	"Keeps {time} closed: made before {day} is too old on the day of the pour.":
+	"Keeps {time} unopened: look at the date on the pack.": "Dura {time} cerrado: mire la fecha en el envase.",
+	"Keeps {time} unopened: if made before {day}, it is too old on the day of the pour.":
 		"Dura {time} cerrado: lo fabricado antes del {day} es demasiado viejo el día del vertido.",
 	"Price of one {pack} of {item}": "Precio de un {pack} de {item}",
 	"Discount {rate}": "Descuento {rate}",
@@ -91,8 +91,8 @@ export const counter: Table = {
 	Total: "Total",
 	"Margin, not printed": "Margen, no se imprime",
 	"Without a price yet, and not in the total: {items}.": "Aún sin precio, y fuera del total: {items}.",
-	"Nobody has measured this floor. It may take {few} bags or {many}; reading it first narrows that down.":
-		"Nadie ha medido este piso. Puede llevar {few} sacos o {many}; leerlo antes reduce esa diferencia.",
+	"Nobody has measured this floor. It may take {few} bags or {many}; measuring it first narrows that down.":
+		"Nadie ha medido este piso. Puede llevar {few} sacos o {many}; medirlo antes reduce esa diferencia.",
 	"The sheet on the bag goes first. Look at the dates on bags and tins.":
 		"La ficha del saco va primero. Mire las fechas en sacos y latas.",
 	"Least depth": "Profundidad mínima",

@@ -21,10 +21,10 @@ export const help: Table = {
 		"Ponga derecha en cada punto una mira, un metro plegable o un listón con cinta y lea dónde la cruza el haz. Un número mayor es terreno más bajo.",
 	"Read the first spot again at the end. If it has changed by more than 2 mm (1/16 in), the laser moved: read the room again.":
 		"Lea otra vez el primer punto al final. Si cambió más de 2 mm (1/16 in), el láser se movió: lea de nuevo la habitación.",
-	"Check the laser itself: read two spots from one end of the room and from the other. Both must differ by the same amount.":
-		"Compruebe el láser mismo: lea dos puntos desde un extremo de la habitación y desde el otro. La diferencia debe ser la misma.",
+	"Check the laser itself: read two spots from one end of the room, then from the other. The difference must be the same both times.":
+		"Compruebe el láser mismo: lea dos puntos desde un extremo de la habitación y luego desde el otro. La diferencia debe ser la misma las dos veces.",
 	"With a straight board and a level": "Con una tabla recta y un nivel",
-	"Find the highest spot: lay a straight board of 2 m or more about, and see where it rocks.":
+	"Find the highest spot: lay a straight board of 2 m or more here and there, and see where it rocks.":
 		"Encuentre el punto más alto: ponga una tabla recta de 2 m o más en varios lugares y vea dónde se balancea.",
 	"Rest one end on that spot, put the level on the board and lift the other end until it is level. The board’s lower edge is the line.":
 		"Apoye un extremo en ese punto, ponga el nivel sobre la tabla y levante el otro extremo hasta que quede a nivel. El borde inferior de la tabla es la línea.",
@@ -39,7 +39,7 @@ export const help: Table = {
 		"Una lectura por metro cuadrado (10 sq ft), cuatro al menos, es un buen comienzo. La página reparte los puntos y la hoja de campo los lleva en papel a la habitación.",
 	"Read close to the walls, at every door, at drains, and wherever your foot feels a dip or a ridge.":
 		"Lea junto a las paredes, en cada puerta, en los desagües y donde el pie sienta una hondonada o un lomo.",
-	"A reading that differs from all about it is a stone under the staff more often than a hole. Read it again.":
+	"A reading that differs from those around it is more often a stone under the staff than a hole. Read it again.":
 		"Una lectura distinta de todas las de su alrededor es más a menudo una piedra bajo la mira que un hoyo. Léala de nuevo.",
 	"Measuring the room": "Medir la habitación",
 	"Lay the tape flat on the floor, wall to wall. Measure both walls of a pair: rooms are seldom square.":
@@ -63,8 +63,8 @@ export const help: Table = {
 	"Close windows and turn fans off until it has set: a draught dries the skin before the middle.":
 		"Cierre las ventanas y apague los ventiladores hasta que fragüe: una corriente de aire seca la piel antes que el centro.",
 	"Don’t pour, Put right first, Keep an eye on it": "No vierta, Corregir antes, Vigilar",
-	"Don’t pour: with this as it is the floor fails or somebody comes to harm. Change it, then plan again.":
-		"No vierta: así como está, el piso falla o alguien sale lastimado. Cámbielo y planee de nuevo.",
+	"Don’t pour: with this as it is, the floor may fail or somebody may come to harm. Change it, then plan again.":
+		"No vierta: así como está, el piso puede fallar o alguien puede salir lastimado. Cámbielo y planee de nuevo.",
 	"Put right first: it can be done before pour day, and it must be. What to do stands under the mark.":
 		"Corregir antes: se puede hacer antes del día del vertido, y hay que hacerlo. Lo que hay que hacer está debajo de la marca.",
 	"Keep an eye on it: it may go well. Know of it, and look at it on the day.":

@@ -60,8 +60,8 @@ export const map: Table = {
 	"The stronger the tint, the less sure the deck’s height.":
 		"Cuanto más fuerte el tono, menos segura la altura de la base.",
 	"A cross where one more reading helps most.": "Una cruz donde más ayuda una lectura más.",
-	"Straightedges over the largest gaps of the bare deck: whole where kept, dashed where over.":
-		"Reglas sobre las mayores holguras de la base desnuda: enteras donde se cumple, a trazos donde se pasa.",
+	"Straightedges over the largest gaps of the bare deck: unbroken where within tolerance, dashed where over.":
+		"Reglas sobre las mayores holguras de la base desnuda: línea continua donde cumplen la tolerancia, discontinua donde la pasan.",
 	"Dotted rings: ground to cut, and by how much.": "Círculos punteados: suelo por rebajar, y cuánto.",
 	"Triangles: where the tests go.": "Triángulos: dónde van los ensayos.",
 	Table: "Tabla",

@@ -83,9 +83,9 @@ export const pour: Table = {
 	"{wait} of {edge}": "{wait} de {edge}",
 	"Oldest batch when spread": "Amasada más vieja al extenderla",
 	"{age} of {flow}": "{age} de {flow}",
-	"The fewest that keep every edge: {crew}. It lasts {lasts}, and an edge waits {wait} at the most.":
-		"Lo mínimo que mantiene fresco cada borde: {crew}. Dura {lasts} y un borde espera {wait} como máximo.",
-	"No crew of up to six people, three mixers and eight buckets keeps every edge in one pour.":
+	"The smallest crew that keeps every edge wet: {crew}. The pour takes {lasts}, and an edge waits {wait} at the most.":
+		"La cuadrilla más pequeña que mantiene fresco cada borde: {crew}. El vertido dura {lasts} y un borde espera {wait} como máximo.",
+	"No crew of up to six people, three mixers and eight buckets keeps every edge wet in one pour.":
 		"Ninguna cuadrilla de hasta seis personas, tres mezcladores y ocho cubetas mantiene fresco cada borde en un solo vertido.",
 	"Plan it in bays with this crew": "Planearlo por paños con esta cuadrilla",
 	"Record of the pour": "Registro del vertido",

@@ -38,8 +38,8 @@ export const start: Table = {
 	"Room, readings, sheets, checks and rulebook on one page.":
 		"Habitación, lecturas, fichas, comprobaciones y reglamento en una sola página.",
 	"Start a new job": "Empezar un trabajo nuevo",
-	"An area and a rough depth: a priced list on paper in half a minute.":
-		"Un área y una profundidad aproximada: una lista con precios en papel en medio minuto.",
+	"An area and a rough depth: a priced list, ready to print.":
+		"Un área y una profundidad aproximada: una lista con precios, lista para imprimir.",
 	"Make a quote": "Hacer una cotización",
 	"See one first": "Ver uno primero",
 	"A laundry with a sagging hall, measured and planned. Change anything in it.":
@@ -64,7 +64,7 @@ export const start: Table = {
 	"My rulebook": "Mi reglamento",
 	"changed here": "cambiado aquí",
 	"This job isn’t here": "Este trabajo no está aquí",
-	"Jobs are kept in the browser in which they were entered. Open it there, or open its file here.":
+	"A job is kept in the browser in which it was entered. Open it there, or open its file here.":
 		"Los trabajos se guardan en el navegador en que se introdujeron. Ábralo allí, o abra aquí su archivo.",
 	"Opening…": "Abriendo…",
 };

@@ -58,13 +58,13 @@ export const steps: Table = {
 	"Plan pour day hour by hour": "Planear el día del vertido hora por hora",
 	"See everything on one page": "Ver todo en una página",
 	"Print this": "Imprimir esto",
-	"Hold the tape flat on the floor, wall to wall. A room with corners more than four: choose “Round the walls” and walk it, wall by wall.":
+	"Hold the tape flat on the floor, wall to wall. A room with more than four corners: choose “Round the walls” and walk it, wall by wall.":
 		"Ponga la cinta plana sobre el piso, de pared a pared. Si la habitación tiene más de cuatro esquinas, elija «Recorriendo las paredes» y recórrala pared por pared.",
 	"Give its size, and how far its near corner is from the room’s first corner, to the right and away from you.":
 		"Dé sus medidas y a qué distancia está su esquina más cercana de la primera esquina de la habitación, hacia la derecha y alejándose de usted.",
 	"Measure along the wall from its start to the opening, then the opening. Walls are counted in the picture; each starts where the one before it ends.":
 		"Mida a lo largo de la pared desde su inicio hasta el vano, y luego el vano. Las paredes están numeradas en el dibujo; cada una empieza donde termina la anterior.",
-	"If you know it: read like the room’s own heights. It tells how the two floors will meet.":
+	"If you know it: read it as you read the room’s own heights. It tells how the two floors will meet.":
 		"Si lo sabe: leído como las alturas de la habitación. Dice cómo se encontrarán los dos pisos.",
 	"Measure to its middle from the room’s first corner: to the right along the first wall, then away from it.":
 		"Mida hasta su centro desde la primera esquina de la habitación: hacia la derecha por la primera pared y luego alejándose de ella.",
@@ -112,10 +112,10 @@ export const steps: Table = {
 	"There is no bag count yet: it comes as soon as the room’s size and a few heights are in.":
 		"Todavía no hay cuenta de sacos: aparece en cuanto estén el tamaño de la habitación y unas alturas.",
 	"Nothing can be checked before there is a floor.": "Nada se puede comprobar antes de que haya un piso.",
-	"Stiffness, fastenings, moisture: whether this floor carries a pour at all.":
+	"Stiffness, fastenings, moisture: whether this floor can carry a pour at all.":
 		"Rigidez, fijaciones, humedad: si este piso soporta un vertido.",
-	"What can only be made true shortly before: clean, closed, dammed, and the right air.":
-		"Lo que solo se puede asegurar poco antes: limpio, cerrado, con diques y el aire adecuado.",
+	"What can only be done shortly before: cleaning, closing gaps, dams, and the right air.":
+		"Lo que solo se puede hacer poco antes: limpiar, cerrar rendijas, poner diques, y el aire adecuado.",
 	"Every question is answered.": "Todas las preguntas están contestadas.",
 	"Go through them ({count})": "Repasarlas ({count})",
 	"Laying out the questions…": "Preparando las preguntas…",
