@@ -122,6 +122,9 @@ test("the bench and the questions show one job: switching loses nothing, and und
 	await page.close();
 });
 
+/** Waits until the question's heading has the focus, which it takes once it is painted. */
+const headed = (page) => page.waitForFunction(() => document.activeElement?.matches(".step h1"));
+
 test("each question takes the focus to its heading, and the keyboard alone answers it", async () => {
 	const { page } = await open(browser.context, server.address);
 	await page.getByRole("button", { name: "Open the demo job" }).click();
@@ -131,14 +134,15 @@ test("each question takes the focus to its heading, and the keyboard alone answe
 	await page.getByText("All questions").press("Enter");
 	await page.getByRole("link", { name: "Is the deck solid everywhere?" }).first().press("Enter");
 	await title(page).filter({ hasText: "Is the deck solid everywhere?" }).waitFor();
-	assert.equal(await page.evaluate(() => document.activeElement?.tagName), "H1");
+	await headed(page);
 	const before = await page.locator(".step").getAttribute("data-step");
 	await page.keyboard.press("Tab");
 	await page.keyboard.press("Enter");
 	await page.waitForFunction((id) => document.querySelector(".step")?.dataset.step !== id, before);
-	assert.equal(await page.evaluate(() => document.activeElement?.tagName), "H1");
+	await headed(page);
 	await page.goBack();
 	await page.waitForFunction((id) => document.querySelector(".step")?.dataset.step === id, before);
+	assert.equal(await title(page).innerText(), "Is the deck solid everywhere?");
 	await page.close();
 });
 
