@@ -62,7 +62,7 @@ function Head() {
 			<h1>{t("Rulebook")}</h1>
 			<p class="small soft">
 				{book.value
-					? t("Your own, kept on this device. {count} rules say something else than the shipped ones.", {
+					? t("Your own, kept on this device. {count} rules differ from the shipped ones.", {
 							count: view.value?.rules.filter((one) => one.changed).length ?? 0,
 						})
 					: t("The one that ships. The first change makes it your own.")}

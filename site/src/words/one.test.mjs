@@ -17,7 +17,7 @@ test("one of a thing is said in the singular", () => {
 		["es", "Leveller: 1 sacos de 25 kg.", "Leveller: 1 saco de 25 kg."],
 		["es", "1 sacos alcanzan en el 90 %", "1 saco alcanza en el 90 %"],
 		["es", "1 cambios no están todavía en ningún archivo", "1 cambio no está todavía en ningún archivo"],
-		["es", "1 reglas dicen otra cosa que las de origen", "1 regla dice otra cosa que las de origen"],
+		["es", "1 reglas difieren de las de origen", "1 regla difiere de las de origen"],
 		["es", "Todas las preguntas (1 abiertas)", "Todas las preguntas (1 abierta)"],
 		["en", "1 bags last in 90 % of cases", "1 bag lasts in 90 % of cases"],
 		["en", "1 doors, 1 drains or pipes", "1 door, 1 drain or pipe"],

@@ -70,15 +70,15 @@ const singular: Record<string, Record<string, string>> = {
 		reglamentos: "reglamento",
 		alcanzan: "alcanza",
 		coinciden: "coincide",
-		dicen: "dice",
+		difieren: "difiere",
 		están: "está",
 	},
 };
 
 /** Verbs behind what is counted. */
 const verbs: Record<string, Record<string, string>> = {
-	en: { are: "is", last: "lasts", say: "says" },
-	es: { alcanzan: "alcanza", coinciden: "coincide", dicen: "dice", están: "está" },
+	en: { are: "is", last: "lasts", differ: "differs" },
+	es: { alcanzan: "alcanza", coinciden: "coincide", difieren: "difiere", están: "está" },
 };
 
 /** A one by itself, with up to three words after it. */

@@ -112,8 +112,8 @@ export const book: Table = {
 	"All rules": "Todas las reglas",
 	"There is no rule of this name in the rulebook.": "No hay ninguna regla con este nombre en el reglamento.",
 	Rulebook: "Reglamento",
-	"Your own, kept on this device. {count} rules say something else than the shipped ones.":
-		"Propio, guardado en este dispositivo. {count} reglas dicen otra cosa que las de origen.",
+	"Your own, kept on this device. {count} rules differ from the shipped ones.":
+		"Propio, guardado en este dispositivo. {count} reglas difieren de las de origen.",
 	"The one that ships. The first change makes it your own.": "El de origen. El primer cambio lo hace propio.",
 	"Kept on this device.": "Guardado en este dispositivo.",
 	"Not kept yet…": "Todavía sin guardar…",
