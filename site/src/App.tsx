@@ -16,7 +16,7 @@ import { Day } from "./pour/Day";
 import { Pour } from "./pour/Pour";
 import { Sheet } from "./sheet/Sheet";
 import { Start } from "./start/Start";
-import { loadBook } from "./state/book";
+import { loadBook, redoBook, undoBook } from "./state/book";
 import { close, job, loadVocabulary, open, redo, trouble, undo, vocabulary } from "./state/job";
 import { go, route } from "./state/route";
 import { writer } from "./state/writer";
@@ -183,7 +183,10 @@ function closeUnlessJob(): void {
 	if (route.value.id !== job.value?.id) close();
 }
 
-/** Undo and redo by the keys that every program uses, but not inside a text box, which has its own. */
+/**
+ * Undo and redo by the keys that every program uses, in the rulebook on its page and in the job on every other; but not inside a text box,
+ * which has its own.
+ */
 function listenToKeys(): () => void {
 	const onKey = (event: KeyboardEvent) => {
 		const target = event.target as HTMLElement;
@@ -191,7 +194,9 @@ function listenToKeys(): () => void {
 			target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement || target.isContentEditable;
 		if (inText || !(event.ctrlKey || event.metaKey) || !["z", "y"].includes(event.key.toLowerCase())) return;
 		event.preventDefault();
-		if (event.shiftKey || event.key.toLowerCase() === "y") redo();
+		const forward = event.shiftKey || event.key.toLowerCase() === "y";
+		if (route.value.view === "rules") void (forward ? redoBook() : undoBook());
+		else if (forward) redo();
 		else undo();
 	};
 	addEventListener("keydown", onKey);

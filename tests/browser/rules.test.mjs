@@ -96,7 +96,17 @@ test("a rule's number is changed in a form, survives a reload, an export and an 
 
 	await page.getByRole("link", { name: /^Waste share/ }).click();
 	await page.getByRole("button", { name: "Return to the shipped rule" }).click();
-	await page.locator(".outcomes td", { hasText: /^3 %/ }).first().waitFor();
+	const shows = (share) => page.locator(".outcomes td", { hasText: share }).first().waitFor();
+	await shows(/^3 %/);
+	await page.getByRole("button", { name: "Undo in the rulebook" }).click();
+	await shows("25 %");
+	await page.locator(".rules-title").click(); // out of any field, which has an undo of its own
+	await page.keyboard.press("Control+y");
+	await shows(/^3 %/);
+	await page.keyboard.press("Control+z");
+	await shows("25 %");
+	await page.getByRole("button", { name: "Redo in the rulebook" }).click();
+	await shows(/^3 %/);
 	await bookKept(page);
 	assert.deepEqual(complaints, []);
 	await page.close();

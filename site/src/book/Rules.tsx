@@ -4,7 +4,7 @@ import { readable } from "../bench/Findings";
 import { call } from "../engine/client";
 import type { RuleOn, RuleView } from "../engine/contract";
 import { useGrowing } from "../parts/grow";
-import { book, bookKept, bookTrouble, canUndoBook, undoBook } from "../state/book";
+import { book, bookKept, bookTrouble, canRedoBook, canUndoBook, redoBook, undoBook } from "../state/book";
 import { job, lastJob, open } from "../state/job";
 import { go, route } from "../state/route";
 import { follow, outcomes, ruleNamed, view } from "../state/rules";
@@ -23,7 +23,7 @@ export default function Rules() {
 	return (
 		<main class="rules" id="main" data-open={name !== ""}>
 			<div class="rules-list">
-				<Head />
+				<Head open={name !== ""} />
 				<List open={name} />
 			</div>
 			<div class="rules-one">
@@ -55,11 +55,12 @@ function reopen(): void {
 			.catch(() => {});
 }
 
-function Head() {
+function Head({ open: isOpen }: { open: boolean }) {
 	const current = job.value;
+	const Title = isOpen ? "p" : "h1"; // an open rule's name is the page's first heading
 	return (
 		<div class="rules-head">
-			<h1>{t("Rulebook")}</h1>
+			<Title class="rules-title">{t("Rulebook")}</Title>
 			<p class="small soft">
 				{book.value
 					? t("Your own, kept on this device. {count} rules differ from the shipped ones.", {
@@ -80,6 +81,9 @@ function Head() {
 				)}
 				<button type="button" onClick={() => undoBook()} disabled={!canUndoBook.value}>
 					{t("Undo in the rulebook")}
+				</button>
+				<button type="button" onClick={() => redoBook()} disabled={!canRedoBook.value}>
+					{t("Redo in the rulebook")}
 				</button>
 			</div>
 		</div>

@@ -51,7 +51,7 @@ export function Bar() {
 			{current && (
 				<>
 					<JobName />
-					<Turns />
+					{route.value.view !== "rules" && <Turns />}
 					<button
 						type="button"
 						class="bar-more no-print"

@@ -1,5 +1,5 @@
 // The person's own rulebook: kept in this browser, used for every job, changed one rule at a time, each change one step to undo.
-import { computed, signal } from "@preact/signals";
+import { computed, type Signal, signal } from "@preact/signals";
 import { call } from "../engine/client";
 import type { Book, Rule } from "../engine/contract";
 import { t } from "../words/words";
@@ -15,8 +15,12 @@ export const bookLoaded = signal(false);
 /** What is shown is on the disk. */
 export const bookKept = signal(true);
 
-const past = signal<(Book | null)[]>([]);
+type Pile = Signal<(Book | null)[]>;
+
+const past: Pile = signal([]);
+const future: Pile = signal([]);
 export const canUndoBook = computed(() => past.value.length > 0);
+export const canRedoBook = computed(() => future.value.length > 0);
 const mostSteps = 50;
 const ownId = "mine";
 
@@ -41,15 +45,26 @@ export function useShipped(): Promise<void> {
 	return use(null);
 }
 
-export async function undoBook(): Promise<void> {
-	const before = past.value.at(-1);
-	if (before === undefined) return;
-	past.value = past.value.slice(0, -1);
-	await show(before);
+export function undoBook(): Promise<void> {
+	return turn(past, future);
+}
+
+export function redoBook(): Promise<void> {
+	return turn(future, past);
+}
+
+/** Shows the last of one pile again; what was shown goes onto the other. */
+async function turn(from: Pile, onto: Pile): Promise<void> {
+	const next = from.value.at(-1);
+	if (next === undefined) return;
+	from.value = from.value.slice(0, -1);
+	onto.value = [...onto.value, book.value];
+	await show(next);
 }
 
 async function use(next: Book | null): Promise<void> {
 	past.value = [...past.value.slice(-mostSteps), book.value];
+	future.value = [];
 	await show(next);
 }
 

@@ -121,6 +121,7 @@ export const book: Table = {
 	"the job": "el trabajo",
 	"Open a job to see each rule’s value on it.": "Abra un trabajo para ver en él el valor de cada regla.",
 	"Undo in the rulebook": "Deshacer en el reglamento",
+	"Redo in the rulebook": "Rehacer en el reglamento",
 	"Find a rule": "Buscar una regla",
 	Show: "Mostrar",
 	all: "todas",
