@@ -4,6 +4,7 @@ import { RoughDepth } from "../counter/RoughDepth";
 import { call } from "../engine/client";
 import type { Problem } from "../engine/contract";
 import { Choice, Pick, Section } from "../parts/fields";
+import { OpenFile } from "../parts/OpenFile";
 import { job, plan, problemOf } from "../state/job";
 import { said, t } from "../words/words";
 import { editRoom } from "./RoomEntry";
@@ -250,18 +251,12 @@ function Bring({ index }: { index: number }) {
 					<button type="button" onClick={() => take(text)} disabled={text.trim() === ""}>
 						{t("Take these readings")}
 					</button>
-					<label class="button">
-						{t("Open a file…")}
-						<input
-							class="unseen"
-							type="file"
-							accept=".csv,.txt,.tsv,text/csv,text/plain"
-							onChange={async (event) => {
-								const file = event.currentTarget.files?.[0];
-								if (file) await take(await file.text());
-							}}
-						/>
-					</label>
+					<OpenFile
+						label={t("Open a file…")}
+						accept=".csv,.txt,.tsv,text/csv,text/plain"
+						take={async (file) => take(await file.text())}
+						tell={setTold}
+					/>
 				</div>
 				<p role="status" class="small">
 					{told}

@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { readable } from "../bench/Findings";
 import { call } from "../engine/client";
 import type { KindSheet, Merged, Preview, Rule, RuleChange } from "../engine/contract";
+import { OpenFile } from "../parts/OpenFile";
 import { book, bookText, takeText, useShipped } from "../state/book";
 import { fileName, save } from "../state/files";
 import { job, newId } from "../state/job";
@@ -13,6 +14,14 @@ const mostBytes = 1 << 20;
 export function BookFiles() {
 	const [preview, setPreview] = useState<Preview | null>(null);
 	const [told, setTold] = useState("");
+	const look = async (file: File) => {
+		if (file.size > mostBytes) {
+			setTold(t("This file is larger than any rulebook. Nothing was changed."));
+			return;
+		}
+		setTold("");
+		setPreview(await call("books.preview", { text: await file.text(), book: bookText.value }));
+	};
 	return (
 		<section class="card" aria-labelledby="files-title">
 			<h2 id="files-title">{t("Hand it on")}</h2>
@@ -23,25 +32,7 @@ export function BookFiles() {
 				<button type="button" onClick={() => exportBook().catch((error: Error) => setTold(said(error.message)))}>
 					{t("Save rulebook and sheets as a file")}
 				</button>
-				<label class="button">
-					{t("Open a rulebook file…")}
-					<input
-						class="unseen"
-						type="file"
-						accept=".txt,.rules,text/plain"
-						onChange={async (event) => {
-							const input = event.currentTarget;
-							const file = input.files?.[0];
-							if (file && file.size > mostBytes)
-								setTold(t("This file is larger than any rulebook. Nothing was changed."));
-							else if (file) {
-								setTold("");
-								setPreview(await call("books.preview", { text: await file.text(), book: bookText.value }));
-							}
-							input.value = "";
-						}}
-					/>
-				</label>
+				<OpenFile label={t("Open a rulebook file…")} accept=".txt,.rules,text/plain" take={look} tell={setTold} />
 				{book.value && (
 					<button type="button" class="button-quiet" onClick={() => useShipped()}>
 						{t("Go back to the shipped rulebook, whole")}

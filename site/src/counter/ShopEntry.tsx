@@ -1,8 +1,9 @@
 // The shop: price list from and to CSV, tax, delivery, hours, and what is printed round a quote. Kept in this browser.
 import { useState } from "preact/hooks";
-import { call, isEngineError } from "../engine/client";
+import { call } from "../engine/client";
 import type { BadRow, Shop } from "../engine/contract";
 import { Choice, Pick, RemoveButton, Section } from "../parts/fields";
+import { OpenFile } from "../parts/OpenFile";
 import { fileName, save } from "../state/files";
 import { editShop, shop } from "../state/takeoff";
 import { said, t } from "../words/words";
@@ -107,23 +108,7 @@ function PriceFile({ seller }: { seller: Shop }) {
 	return (
 		<>
 			<div class="row">
-				<label class="button">
-					{t("Open a price list (CSV)…")}
-					<input
-						class="unseen"
-						type="file"
-						accept=".csv,.tsv,.txt,text/csv"
-						onChange={async (event) => {
-							const input = event.currentTarget;
-							const file = input.files?.[0];
-							if (file)
-								await take(file).catch((error: Error) =>
-									setTold(isEngineError(error) ? said(error.message) : String(error)),
-								);
-							input.value = "";
-						}}
-					/>
-				</label>
+				<OpenFile label={t("Open a price list (CSV)…")} accept=".csv,.tsv,.txt,text/csv" take={take} tell={setTold} />
 				<button
 					type="button"
 					onClick={async () => save(fileName(t("prices"), "csv"), await pricesCSV(seller), "text/csv")}

@@ -1,5 +1,6 @@
 // The record of conditions on paper: what pour day kept, with the plan and the sheet's limits beside it. What wasn't noted stays open for a pen.
-import type { BatchPlan, BatchRecord, PourDay, PourRecord, RoomPour } from "../engine/contract";
+import type { PourDay, PourRecord, RoomPour } from "../engine/contract";
+import { BatchTable } from "../pour/BatchTable";
 import { recordOf } from "../pour/record";
 import { dayAndTime, clock as minutes } from "../pour/times";
 import { pourDay, pourName } from "../pour/worked";
@@ -28,7 +29,12 @@ function PourPaper({ day, pour }: { day: PourDay; pour: RoomPour }) {
 			<PaperHead title={title} />
 			{!record && <p>{t("Nothing was tapped on pour day: fill it in by hand.")}</p>}
 			<Conditions day={day} pour={pour} record={record} />
-			<Batches pour={pour} record={record} />
+			<BatchTable
+				pour={pour}
+				record={record}
+				unknown=""
+				written={(field, _, came) => (field === "water" ? said(came?.water) : came?.note)}
+			/>
 			<Notes record={record} />
 		</section>
 	);
@@ -127,64 +133,6 @@ function span(from: string | undefined, to: string | undefined): string {
 	if (from && to) return t("{from} to {to}", { from: said(from), to: said(to) });
 	if (from) return t("from {from}", { from: said(from) });
 	return to ? t("up to {to}", { to: said(to) }) : "";
-}
-
-function Batches({ pour, record }: { pour: RoomPour; record: PourRecord | undefined }) {
-	return (
-		<table class="sheet-table">
-			<caption>{t("Times from the first water: planned, then as tapped.")}</caption>
-			<thead>
-				<tr>
-					<th scope="col">{t("Batch")}</th>
-					<th scope="col">{t("Bags")}</th>
-					<th scope="col">{t("Water planned")}</th>
-					<th scope="col">{t("Water measured")}</th>
-					<th scope="col">{t("Start planned")}</th>
-					<th scope="col">{t("Started")}</th>
-					<th scope="col">{t("Down planned")}</th>
-					<th scope="col">{t("Poured")}</th>
-					<th scope="col">{t("Note")}</th>
-				</tr>
-			</thead>
-			<tbody>
-				{pour.batches.map((batch) => (
-					<BatchRow key={batch.number} pour={pour} batch={batch} record={record} />
-				))}
-			</tbody>
-		</table>
-	);
-}
-
-function BatchRow(props: { pour: RoomPour; batch: BatchPlan; record: PourRecord | undefined }) {
-	const { pour, batch, record } = props;
-	const came = record?.batches.find((one) => one.batch === batch.number);
-	return (
-		<tr>
-			<th scope="row">{batch.number}</th>
-			<td>{came?.bags ?? batch.bags}</td>
-			<td>{said(batch.water.text)}</td>
-			<td class="paper-blank">{said(came?.water)}</td>
-			<td>{planned(pour, batch.number, "water", "start")}</td>
-			<td class="paper-blank">{since(record, came?.started)}</td>
-			<td>{planned(pour, batch.number, "pour", "end")}</td>
-			<td class="paper-blank">{downSays(record, came)}</td>
-			<td class="paper-blank paper-note">{came?.note}</td>
-		</tr>
-	);
-}
-
-/** When the clock has a batch begin or end a piece of work. */
-function planned(pour: RoomPour, batch: number, kind: string, end: "start" | "end"): string {
-	const task = pour.clock?.timeline.tasks.find((one) => one.batch === batch && one.kind === kind);
-	return task ? minutes(task[end]) : "";
-}
-
-function downSays(record: PourRecord | undefined, came: BatchRecord | undefined): string {
-	return came?.skipped ? t("left out") : since(record, came?.poured ?? came?.done);
-}
-
-function since(record: PourRecord | undefined, moment: string | undefined): string {
-	return record && moment ? minutes((Date.parse(moment) - Date.parse(record.started)) / 1000) : "";
 }
 
 function Notes({ record }: { record: PourRecord | undefined }) {

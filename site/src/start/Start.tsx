@@ -4,6 +4,7 @@ import { call, callLatest, isEngineError } from "../engine/client";
 import type { KeptEntry as Entry, Found } from "../engine/contract";
 import { inWords } from "../engine/error";
 import { when } from "../parts/Kept";
+import { OpenFile } from "../parts/OpenFile";
 import { loadBook } from "../state/book";
 import { fileName, save } from "../state/files";
 import { close, open } from "../state/job";
@@ -102,21 +103,15 @@ function Jobs() {
 		<section aria-labelledby="jobs-title">
 			<div class="row jobs-head">
 				<h2 id="jobs-title">{t("Kept on this device, in this browser")}</h2>
-				<label class="button">
-					{t("Open a job file…")}
-					<input
-						class="unseen"
-						type="file"
-						accept=".json,application/json"
-						onChange={async (event) => {
-							const input = event.currentTarget;
-							const file = input.files?.[0];
-							if (file) setTold(await bring(file));
-							input.value = "";
-							await load();
-						}}
-					/>
-				</label>
+				<OpenFile
+					label={t("Open a job file…")}
+					accept=".json,application/json"
+					take={async (file) => {
+						setTold(await bring(file));
+						await load();
+					}}
+					tell={setTold}
+				/>
 				<button type="button" onClick={() => saveAll().then(setTold)}>
 					{t("Save everything as one file")}
 				</button>
