@@ -6,8 +6,8 @@ import { write } from "../state/apply";
 import { bookText } from "../state/book";
 import { edit, job } from "../state/job";
 import { needShop, shop } from "../state/takeoff";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
-import { readable } from "./Findings";
 
 export function Clear({ finding }: { finding: Finding }) {
 	const [clearing, setClearing] = useState<Clearing | null>(null);

@@ -1,8 +1,8 @@
 // The checks that hold by the least, so that one sees what to watch. Their margins are compared by their share of the limit.
 import type { Finding } from "../engine/contract";
 import { plan } from "../state/job";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
-import { readable } from "./Findings";
 
 const most = 5;
 

@@ -5,6 +5,7 @@ import type { Explanation, Finding } from "../engine/contract";
 import { Weight } from "../parts/marks";
 import { bookText } from "../state/book";
 import { job, plan } from "../state/job";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
 import { Clear } from "./Clear";
 import { Closest } from "./Closest";
@@ -69,11 +70,6 @@ export function Findings() {
 
 function keyOf(finding: Finding): string {
 	return `${finding.rule}/${finding.subject.scope}/${finding.subject.room}/${finding.subject.id}`;
-}
-
-export function readable(rule: string): string {
-	const words = rule.replaceAll("-", " ").replaceAll("_", " ");
-	return said(words.charAt(0).toUpperCase() + words.slice(1));
 }
 
 function FindingCard({ finding }: { finding: Finding }) {

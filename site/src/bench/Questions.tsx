@@ -1,13 +1,11 @@
 // Questions: each thing that the checks would like to know, asked once, with why it matters and how to find out.
-import type { Question, Subject } from "../engine/contract";
+import type { Question } from "../engine/contract";
 import { Weight } from "../parts/marks";
-import { answersOf } from "../state/answers";
-import { edit, plan } from "../state/job";
+import { answer, dontKnow } from "../state/answers";
+import { plan } from "../state/job";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
-import { readable } from "./Findings";
 import { WordField } from "./WordField";
-
-export const dontKnow = "don't know";
 
 export function Questions() {
 	const questions = plan.value?.questions ?? [];
@@ -52,12 +50,4 @@ function QuestionCard({ question }: { question: Question }) {
 			)}
 		</article>
 	);
-}
-
-/** Answers a word of a subject. */
-export function answer(word: string, subject: Subject, typed: string): void {
-	edit(`${word}/${subject.room}/${subject.id}`, (draft) => {
-		const answers = answersOf(draft, subject);
-		if (answers) answers[word] = typed;
-	});
 }

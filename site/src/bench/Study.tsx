@@ -4,6 +4,7 @@ import { Section } from "../parts/fields";
 import { job, plan } from "../state/job";
 import { roomStudy, study, studying, studyTrouble } from "../state/study";
 import { number, said, t } from "../words/words";
+import { reckoned, signed } from "./bags";
 import { editRoom } from "./RoomEntry";
 import { Flatness, Heights, Indicators } from "./StudyFloor";
 import { HighSpots, Lifts, Planes } from "./StudyPlanes";
@@ -43,11 +44,6 @@ export function StudyPanel({ index, onPick }: { index: number; onPick: (row: num
 			)}
 		</section>
 	);
-}
-
-/** Bags with one decimal, as they are reckoned; whole ones are for buying. */
-export function reckoned(bags: number): string {
-	return number(bags, 1);
 }
 
 const causeWords = (): Record<string, string> => ({
@@ -208,10 +204,4 @@ function Suspects({ index, studied, onPick }: { index: number; studied: RoomStud
 			</div>
 		</div>
 	);
-}
-
-/** A difference in bags, with its sign. */
-export function signed(bags: number): string {
-	const text = number(Math.abs(bags), 1);
-	return text === "0.0" ? "0" : `${bags < 0 ? "−" : "+"}${text}`;
 }

@@ -3,8 +3,8 @@ import type { CutStudy, LiftsStudy, PlaneStudy, RoomStudy } from "../engine/cont
 import { Section } from "../parts/fields";
 import { cutShown, planeCost, planeCosts } from "../state/study";
 import { number, said, t } from "../words/words";
+import { reckoned, signed } from "./bags";
 import { editRoom } from "./RoomEntry";
-import { reckoned, signed } from "./Study";
 
 export function Planes({ index, studied }: { index: number; studied: RoomStudy }) {
 	const chosen = studied.planes.find((plane) => plane.chosen);

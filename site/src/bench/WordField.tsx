@@ -1,10 +1,9 @@
 // A field for one word of the vocabulary: its kind decides how it is asked.
 import type { Subject, WordPlan } from "../engine/contract";
 import { Choice, Field, Pick } from "../parts/fields";
-import { answersOf, fieldOf } from "../state/answers";
+import { answer, answersOf, dontKnow, fieldOf } from "../state/answers";
 import { job, vocabulary } from "../state/job";
 import { said, t } from "../words/words";
-import { answer, dontKnow } from "./Questions";
 
 export function wordNamed(name: string): WordPlan | undefined {
 	return vocabulary.value.find((word) => word.name === name);

@@ -1,12 +1,12 @@
 // The rulebook and sheets as one file to read, hand on and take in, with a look at what changes first; and bringing a later shipped version in.
 import { useEffect, useState } from "preact/hooks";
-import { readable } from "../bench/Findings";
 import { call } from "../engine/client";
 import type { KindSheet, Merged, Preview, Rule, RuleChange } from "../engine/contract";
 import { OpenFile } from "../parts/OpenFile";
 import { book, bookText, takeText, useShipped } from "../state/book";
 import { fileName, save } from "../state/files";
 import { job, newId } from "../state/job";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
 
 const mostBytes = 1 << 20;

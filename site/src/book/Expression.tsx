@@ -4,7 +4,7 @@ import { useEffect, useId, useRef, useState } from "preact/hooks";
 import type { Error as RuleError } from "../engine/contract";
 import { t } from "../words/words";
 import type { Editor } from "./editor";
-import { RuleErrors } from "./RuleForm";
+import { RuleErrors } from "./RuleErrors";
 
 export function Expression(props: {
 	label: string;

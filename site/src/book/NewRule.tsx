@@ -9,7 +9,8 @@ import { ruleNamed } from "../state/rules";
 import { said, t } from "../words/words";
 import { Examples } from "./Examples";
 import { Outcomes } from "./Outcomes";
-import { RuleErrors, RuleForm } from "./RuleForm";
+import { RuleErrors } from "./RuleErrors";
+import { RuleForm } from "./RuleForm";
 import { useTried } from "./RulePanel";
 
 const scopes = ["job", "room", "deck", "door", "penetration"];

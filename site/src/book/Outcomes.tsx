@@ -1,6 +1,7 @@
 // How a rule comes out on each part of the open job.
-import { readable } from "../bench/Findings";
+
 import type { RuleOn } from "../engine/contract";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
 
 /** The words of an outcome. */

@@ -2,8 +2,9 @@
 import { useId } from "preact/hooks";
 import type { Rule, Error as RuleError } from "../engine/contract";
 import { Choice } from "../parts/fields";
-import { said, t } from "../words/words";
+import { t } from "../words/words";
 import { Expression } from "./Expression";
+import { RuleErrors } from "./RuleErrors";
 
 type Key = "words" | "value" | "applies" | "holds" | "says" | "remedy" | "asks" | "caution" | "source" | "theme";
 
@@ -69,19 +70,6 @@ export function RuleForm(props: { rule: Rule; errors: RuleError[]; onChange: (ru
 }
 
 const editable = ["value", "applies", "holds", "says", "remedy", "words", "source", "caution"];
-
-export function RuleErrors({ errors }: { errors: RuleError[] }) {
-	if (errors.length === 0) return null;
-	return (
-		<ul class="field-error">
-			{errors.map((error) => (
-				<li key={`${error.field}/${error.from}/${error.message}`}>
-					{said(error.message)} {said(error.remedy)}
-				</li>
-			))}
-		</ul>
-	);
-}
 
 export function TextLine(props: {
 	label: string;

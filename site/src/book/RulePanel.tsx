@@ -1,13 +1,13 @@
 // One rule: what it is for, what it comes to on the open job, its numbers to change in a form, its expressions to edit, its examples run, what it
 // said before, and what shipped in its place.
 import { useEffect, useState } from "preact/hooks";
-import { readable } from "../bench/Findings";
 import { callLatest } from "../engine/client";
 import type { Rule, RuleView, Tried } from "../engine/contract";
 import { bookText, changeRule, leaveOutRule } from "../state/book";
 import { job } from "../state/job";
 import { go } from "../state/route";
 import { outcomes } from "../state/rules";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
 import { Examples } from "./Examples";
 import { Inputs } from "./Inputs";

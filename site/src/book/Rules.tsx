@@ -1,6 +1,5 @@
 // The rulebook page: every figure and check by theme, searchable; one of them open beside the list.
 import { useEffect, useState } from "preact/hooks";
-import { readable } from "../bench/Findings";
 import { call } from "../engine/client";
 import type { RuleOn, RuleView } from "../engine/contract";
 import { useGrowing } from "../parts/grow";
@@ -8,6 +7,7 @@ import { book, bookKept, bookTrouble, canRedoBook, canUndoBook, redoBook, undoBo
 import { job, lastJob, open } from "../state/job";
 import { go, route } from "../state/route";
 import { follow, outcomes, ruleNamed, view } from "../state/rules";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
 import { BookFiles, Update } from "./BookFiles";
 import { Guide } from "./Guide";

@@ -1,10 +1,10 @@
 // The quote: what is bought, each price beside it, and what it comes to. It is what the printer gets.
 import { useState } from "preact/hooks";
-import { readable } from "../bench/Findings";
 import { call, isEngineError } from "../engine/client";
 import type { BillPlan, LinePack, TakeOff, TakeOffLine } from "../engine/contract";
 import { job, plan } from "../state/job";
 import { editOffer, keepShop, shop, takeOff } from "../state/takeoff";
+import { readable } from "../words/rule";
 import { region, said, t } from "../words/words";
 
 export function Quote({ list }: { list?: boolean }) {

@@ -1,28 +1,14 @@
 // The floor drawn: first what scales with the plan, then the marks that keep their size, then the words where there is room for them.
 import { useId, useMemo } from "preact/hooks";
-import type { BatchPlan, Point, RoomPlan, RoomStudy } from "../engine/contract";
-import { Patch, PatchPatterns, type PatchState } from "../pour/PatchMap";
-import { layers } from "../state/study";
+import type { Point, RoomPlan } from "../engine/contract";
+import { Patch, PatchPatterns } from "../pour/PatchMap";
 import { said, t } from "../words/words";
+import { type Batches, type DrawingProps, depthShown } from "./drawn";
 import { place } from "./labels";
 import { GroundLayers, LayerMarks } from "./layers";
 import { drawnBoxes, wantedWords } from "./marking";
 import { Marks, Words } from "./marks";
-import { type Board, path, toBoard, type View } from "./view";
-
-export type Batches = { list: BatchPlan[]; stateOf: (batch: number) => PatchState };
-
-export type DrawingProps = {
-	room: RoomPlan;
-	study: RoomStudy | undefined;
-	batches: Batches | null;
-	picked: number | null;
-	problemAt?: Point;
-	line: { from: Point; to: Point } | null;
-	cursor: Point | null;
-	view: View;
-	size: Board;
-};
+import { path, toBoard } from "./view";
 
 export function Drawing(props: DrawingProps) {
 	const { room, study, view, size } = props;
@@ -113,11 +99,6 @@ function Patches({ batches }: { batches: Batches }) {
 			))}
 		</g>
 	);
-}
-
-/** Batches cover the depths, and the words for them. */
-export function depthShown(props: DrawingProps): boolean {
-	return layers.value.has("depth") && !props.batches;
 }
 
 /** Spreads the steps that there are over the whole ramp. */

@@ -2,7 +2,7 @@
 import type { Depths, DoorPlan, Point, RoomPlan } from "../engine/contract";
 import { layers } from "../state/study";
 import { said, t } from "../words/words";
-import { type DrawingProps, depthShown } from "./drawing";
+import { type DrawingProps, depthShown } from "./drawn";
 import { along, around, type Box, beside, type Place, type Wanted } from "./labels";
 import { layerBoxes, layerWords } from "./layers";
 import { turnsLeft } from "./marks";

@@ -2,7 +2,7 @@
 import type { Depths, Point, RoomPlan } from "../engine/contract";
 import { layers } from "../state/study";
 import { said, t } from "../words/words";
-import { type DrawingProps, depthShown } from "./drawing";
+import { type DrawingProps, depthShown } from "./drawn";
 import type { Placed } from "./labels";
 
 type Placing = { at: (p: Point) => Point };

@@ -1,5 +1,8 @@
-// Where in a job the answers to a subject's words stand, and their path for finding a problem's field.
+// Where in a job the answers to a subject's words stand, and their path for finding a problem's field; and giving one.
 import type { Job, Room, Subject } from "../engine/contract";
+import { edit } from "./job";
+
+export const dontKnow = "don't know";
 
 type Holder = { answers: Record<string, string>; path: string };
 
@@ -31,4 +34,12 @@ export function answersOf(job: Job, subject: Subject): Record<string, string> | 
 /** The path of a subject's word in the job document. */
 export function fieldOf(job: Job, subject: Subject, word: string): string {
 	return `${holderOf(job, subject)?.path}/${word}`;
+}
+
+/** Answers a word of a subject. */
+export function answer(word: string, subject: Subject, typed: string): void {
+	edit(`${word}/${subject.room}/${subject.id}`, (draft) => {
+		const answers = answersOf(draft, subject);
+		if (answers) answers[word] = typed;
+	});
 }

@@ -4,6 +4,7 @@ import { call, callLatest } from "../engine/client";
 import type { Function as Callable, Job, Plan, Problem, Standing, WordPlan } from "../engine/contract";
 import { bookLoaded, bookText } from "./book";
 import { keep, noteOpened, onKeptElsewhere, settled } from "./kept";
+import { route } from "./route";
 import { hold, letGo, writer } from "./writer";
 
 export const job = signal<Job | null>(null);
@@ -41,6 +42,12 @@ export function edit(field: string, change: (draft: Job) => void): void {
 		show(after);
 	});
 }
+
+// What is changed on another page is another step.
+effect(() => {
+	route.value;
+	lastEdit = { field: "", at: 0 };
+});
 
 export function undo(): void {
 	step(past, future);

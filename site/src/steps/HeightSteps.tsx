@@ -8,9 +8,8 @@ import { Choice, Field } from "../parts/fields";
 import { job, plan } from "../state/job";
 import { to } from "../state/route";
 import { said, t } from "../words/words";
-import { goOn, spotsOf } from "./guide";
+import { goOn, type StepProps, spotsOf } from "./guide";
 import { BoardPicture, DatumPicture, LaserPicture } from "./pictures";
-import type { StepProps } from "./Steps";
 
 export function SurveyStep({ step }: StepProps) {
 	const readings = job.value?.rooms[step.room]?.readings;

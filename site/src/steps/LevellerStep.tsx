@@ -4,10 +4,9 @@ import { labelOf, ValueField } from "../bench/WordField";
 import { edit, job, vocabulary } from "../state/job";
 import { to } from "../state/route";
 import { t } from "../words/words";
-import { goOn } from "./guide";
+import { goOn, type StepProps } from "./guide";
+import { How } from "./How";
 import { BagPicture } from "./pictures";
-import type { StepProps } from "./Steps";
-import { How } from "./WordStep";
 
 const shownFirst = 6; // the vocabulary puts first what the bag count goes by
 

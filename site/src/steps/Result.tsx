@@ -1,11 +1,12 @@
 // The result in plain words: the floor, the bags, what to put right, what to buy, what comes next.
-import { readable } from "../bench/Findings";
+
 import type { Finding } from "../engine/contract";
 import { FloorPicture } from "../map/FloorPicture";
 import { Weight } from "../parts/marks";
 import { job, plan } from "../state/job";
 import { to } from "../state/route";
 import { study } from "../state/study";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
 import { guide } from "./guide";
 import { chapterWord, unchecked } from "./questions";

@@ -4,9 +4,9 @@ import { editRoom, KeepOuts, ShapeEntry } from "../bench/RoomEntry";
 import { FloorPicture } from "../map/FloorPicture";
 import { job, plan } from "../state/job";
 import { said, t } from "../words/words";
+import type { StepProps } from "./guide";
+import { How } from "./How";
 import { DoorPicture, DrainPicture, KeepOutPicture, TapePicture } from "./pictures";
-import type { StepProps } from "./Steps";
-import { How } from "./WordStep";
 
 export function OutlineStep({ step }: StepProps) {
 	const room = job.value?.rooms[step.room];

@@ -7,15 +7,13 @@ import { job, plan } from "../state/job";
 import { route, to } from "../state/route";
 import { study } from "../state/study";
 import { t } from "../words/words";
-import { fieldSheet, goOn, guide, skipChapter } from "./guide";
+import { fieldSheet, goOn, guide, type StepProps, skipChapter } from "./guide";
 import { ReadingsStep, SurveyStep } from "./HeightSteps";
 import { LevellerStep } from "./LevellerStep";
 import { chapterWord, questionOf, unchecked } from "./questions";
 import { Result } from "./Result";
 import { DoorsStep, DrainsStep, KeepOutsStep, OutlineStep } from "./RoomSteps";
 import { WordStep } from "./WordStep";
-
-export type StepProps = { step: GuideStep };
 
 const bodies: Record<string, (props: StepProps) => preact.JSX.Element | null> = {
 	outline: OutlineStep,

@@ -1,16 +1,15 @@
 // One word of the vocabulary as a question: an answer by a button goes straight on; a number has its field.
 
-import { readable } from "../bench/Findings";
-import { answer, dontKnow } from "../bench/Questions";
 import { labelOf, ValueField, wordNamed } from "../bench/WordField";
 import type { WordPlan } from "../engine/contract";
 import { Weight } from "../parts/marks";
-import { answersOf, fieldOf } from "../state/answers";
+import { answer, answersOf, dontKnow, fieldOf } from "../state/answers";
 import { job, plan } from "../state/job";
+import { readable } from "../words/rule";
 import { said, t } from "../words/words";
-import { goOn } from "./guide";
+import { goOn, type StepProps } from "./guide";
+import { How } from "./How";
 import { pictureOf } from "./pictures";
-import type { StepProps } from "./Steps";
 
 export function WordStep({ step }: StepProps) {
 	const word = wordNamed(step.word);
@@ -109,15 +108,5 @@ function Answers(props: { word: WordPlan; value: string; onSay: (value: string) 
 				</button>
 			))}
 		</div>
-	);
-}
-
-/** How to find out: a picture of our own and a sentence. */
-export function How({ picture, text }: { picture: preact.JSX.Element | null; text: string }) {
-	return (
-		<figure class="how">
-			{picture}
-			<figcaption>{text}</figcaption>
-		</figure>
 	);
 }

@@ -6,6 +6,9 @@ import { bookText } from "../state/book";
 import { job, plan, trouble } from "../state/job";
 import { go, route } from "../state/route";
 
+/** What a step of the guide is drawn from. */
+export type StepProps = { step: GuideStep };
+
 export const guide = signal<Guide | null>(null);
 export const fieldSheet = signal<FieldSheet | null>(null);
 

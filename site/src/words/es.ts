@@ -26,7 +26,7 @@ import { pour } from "./es/page/pour";
 import { sheet } from "./es/page/sheet";
 import { start } from "./es/page/start";
 import { steps } from "./es/page/steps";
-import type { Table } from "./words";
+import type { Table } from "./said";
 
 /** By what is given to t(). */
 export const page: Table = {

@@ -2,6 +2,9 @@
 // thinnest."); a table gives each sentence once, with holes where the values stand ("The pour is {depth.least} at its thinnest.").
 import { amount, withPoint } from "./amount";
 
+/** Texts of a language by their English. */
+export type Table = Record<string, string>;
+
 /** Says an English text of the engine's in another language; point is the sign that parts off the decimals. */
 export type Sayer = (text: string, point: string) => string;
 
@@ -13,7 +16,7 @@ const enough = 14; // letters of fixed text that tell a sentence; with fewer eve
 const mostKept = 20_000;
 
 /** Makes a sayer of a table from English to another language. */
-export function sayer(table: Record<string, string>): Sayer {
+export function sayer(table: Table): Sayer {
 	const patterns = bucketed(table);
 	const kept = new Map<string, string>();
 
@@ -75,7 +78,7 @@ export function sayer(table: Record<string, string>): Sayer {
 }
 
 /** Gives back the English of what a table says in whole; with other capitals, of what comes first. */
-export function unsayer(table: Record<string, string>): (text: string) => string {
+export function unsayer(table: Table): (text: string) => string {
 	const entries = Object.entries(table).reverse();
 	const exact = new Map(entries.map(([english, says]) => [says, english]));
 	const loose = new Map(entries.map(([english, says]) => [says.toLowerCase(), english]));
@@ -83,7 +86,7 @@ export function unsayer(table: Record<string, string>): (text: string) => string
 }
 
 /** The patterns of a table by their first word; those that begin with a hole under "". In each, the most fixed text comes first. */
-function bucketed(table: Record<string, string>): Map<string, Pattern[]> {
+function bucketed(table: Table): Map<string, Pattern[]> {
 	const buckets = new Map<string, Pattern[]>();
 	for (const [english, says] of Object.entries(table)) {
 		if (english.search(hole) < 0) continue;

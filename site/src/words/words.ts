@@ -1,10 +1,9 @@
 // The page's words. English stands in the code as it is read; another language is a table from the English, fetched when it is chosen.
 import { signal } from "@preact/signals";
 import { singulars } from "./one";
-import { type Sayer, sayer, unsayer } from "./said";
+import { type Sayer, sayer, type Table, unsayer } from "./said";
 
 export type Language = "en" | "es";
-export type Table = Record<string, string>;
 
 export const languages: { value: Language; label: string }[] = [
 	{ value: "en", label: "English" },

@@ -1,5 +1,5 @@
 // What the engine says of things that can't be read: quantities, rules, files, what is kept.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const errors: Table = {
 	"line 1": "línea 1",

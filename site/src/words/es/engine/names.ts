@@ -1,5 +1,5 @@
 // The names of the shipped rules and themes, as they are read.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const names: Table = {
 	Depth: "Profundidad",

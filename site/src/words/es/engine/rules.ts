@@ -1,5 +1,5 @@
 // What the shipped rules say: words, sentences, remedies, cautions.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const rules: Table = {
 	"The thinnest the pour may be over this deck.": "Lo más delgado que puede quedar el vertido sobre esta base.",

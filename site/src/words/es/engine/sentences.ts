@@ -1,5 +1,5 @@
 // What the engine itself says: problems, cautions, the run sheet, the take-off, the study.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const sentences: Table = {
 	"Each bag filled {0}, waste and all; its sheet says {1}.":

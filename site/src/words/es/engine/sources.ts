@@ -1,5 +1,5 @@
 // The sources of the shipped rules.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const sources: Table = {
 	"common practice; the sheet on the bag goes first": "práctica común; la ficha del saco va primero",

@@ -1,5 +1,5 @@
 // Single words: answers to choose from, scopes, dimensions, packs.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const terms: Table = {
 	yes: "sí",

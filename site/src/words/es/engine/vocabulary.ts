@@ -1,5 +1,5 @@
 // The vocabulary: what each word means, how it is asked, why it matters and how it is measured.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const vocabulary: Table = {
 	"Somebody's room is below this one.": "Hay una habitación de alguien debajo de esta.",

@@ -1,5 +1,5 @@
 // The bench: room, readings, deck, edges, planes, study, findings.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const bench: Table = {
 	Rooms: "Habitaciones",

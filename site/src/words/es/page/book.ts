@@ -1,5 +1,5 @@
 // The rulebook page.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const book: Table = {
 	"Hand it on": "Compartirlo",

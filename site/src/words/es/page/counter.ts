@@ -1,5 +1,5 @@
 // The counter: quote, prices, shopping list, what came of a job.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const counter: Table = {
 	"After the pour": "Después del vertido",

@@ -1,5 +1,5 @@
 // The help.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const help: Table = {
 	Help: "Ayuda",

@@ -1,5 +1,5 @@
 // What is kept of a job, and the engine that is started again.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const kept: Table = {
 	"What is kept of {name}": "Lo que se guarda de {name}",

@@ -1,5 +1,5 @@
 // The floor map.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const map: Table = {
 	"Floor map": "Mapa del piso",

@@ -1,5 +1,5 @@
 // What goes on paper: the floor map to scale and the record of conditions.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const papers: Table = {
 	"On paper": "En papel",

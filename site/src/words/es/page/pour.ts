@@ -1,5 +1,5 @@
 // The pour, the run sheet and pour day.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const pour: Table = {
 	"Batches in order. Times count from the first water; one mark is {mark}.":

@@ -1,5 +1,5 @@
 // The field sheet.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const sheet: Table = {
 	"See everything": "Ver todo",

@@ -1,5 +1,5 @@
 // The first screen, the bar and what every page shares.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const start: Table = {
 	"To the content": "Ir al contenido",

@@ -1,5 +1,5 @@
 // The job step by step.
-import type { Table } from "../../words";
+import type { Table } from "../../said";
 
 export const steps: Table = {
 	"A laser and a staff": "Un láser y una mira",
