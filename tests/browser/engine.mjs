@@ -10,12 +10,14 @@ export async function startEngine(page) {
 		const waiting = new Map();
 		let count = 0;
 		const worker = new Worker(url);
+		if (window.compiledEngine) worker.postMessage(window.compiledEngine); // as the page does
 		const fail = (report) => {
 			for (const resolve of waiting.values()) resolve({ ok: false, error: { code: "ended", message: report } });
 		};
 		worker.onerror = (event) => fail(event.message ?? `${url} could not be fetched`);
 		worker.onmessage = ({ data }) => {
 			if (data.kind === "fault") fail(data.report);
+			if (data.kind === "ready") window.compiledEngine = data.engine;
 			if (data.kind !== "reply") return;
 			const reply = JSON.parse(new TextDecoder().decode(data.bytes));
 			waiting.get(reply.id)?.(reply);

@@ -15,11 +15,24 @@ export type Reply<K extends Kind> = Contract[K]["reply"];
 declare const WORKER_FILE: string;
 declare const BUILD: string;
 
-const link = new Link(() => new Worker(WORKER_FILE), BUILD);
+const link = new Link(startWorker, BUILD);
 
 /** What takes long has an engine of its own, started when first wanted, so that no keystroke's plan waits behind it. */
-const slow = new Link(() => new Worker(WORKER_FILE), BUILD);
+const slow = new Link(startWorker, BUILD);
 const slowKinds: readonly Kind[] = ["study", "pour", "takeoff", "takeoff.planes", "clear"];
+
+let compiled: WebAssembly.Module | undefined;
+
+link.on((event) => {
+	if (event.kind === "ready") compiled = event.engine;
+});
+
+/** Every worker after the first gets the engine compiled: nothing is fetched and compiled twice, and a fresh engine is there at once. */
+function startWorker(): Worker {
+	const worker = new Worker(WORKER_FILE);
+	if (compiled) worker.postMessage(compiled);
+	return worker;
+}
 
 /** Tells what the engine is doing: loading, ready, restarted, stopped. Gives what ends the telling. */
 export const onEngine = link.on.bind(link);

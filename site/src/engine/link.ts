@@ -5,7 +5,7 @@ import { EngineError } from "./error";
 
 export type EngineEvent =
 	| { kind: "loading"; loaded: number; total: number } // bytes of the engine
-	| { kind: "ready" }
+	| { kind: "ready"; engine: WebAssembly.Module } // compiled, for the workers that follow
 	| { kind: "restarted"; reason: string; report: string } // report: for the person to copy; nothing is sent anywhere
 	| { kind: "stopped"; reason: string; report: string }; // it would not start again: only a reload helps
 

@@ -1,4 +1,5 @@
-// The thread that runs the engine. It only loads the engine and pumps bytes: requests in, replies out. Any fault is the page's to handle.
+// The thread that runs the engine. It only loads the engine, or takes the one that the page has by now, and pumps bytes: requests in, replies out.
+// Any fault is the page's to handle.
 import "wasm-exec";
 import type { FromWorker } from "./messages";
 
@@ -13,19 +14,26 @@ const scope = self as unknown as DedicatedWorkerGlobalScope & {
 	lowspotReply?: (message: Uint8Array<ArrayBuffer>) => void;
 };
 
-scope.onmessage = (event: MessageEvent<Uint8Array>) => (request ? hand(event.data) : waiting.push(event.data));
+let started = false;
 
-start().catch(fault);
+scope.onmessage = ({ data }: MessageEvent<Uint8Array | WebAssembly.Module>) => {
+	if (!started) start(data instanceof WebAssembly.Module ? data : undefined).catch(fault);
+	started = true;
+	if (!(data instanceof Uint8Array)) return;
+	if (request) hand(data);
+	else waiting.push(data);
+};
 
-async function start(): Promise<void> {
+async function start(compiled: WebAssembly.Module | undefined): Promise<void> {
 	const go = new Go();
-	const { instance } = await WebAssembly.instantiateStreaming(await fetchEngine(), go.importObject);
+	const engine = compiled ?? (await WebAssembly.compileStreaming(await fetchEngine()));
+	const instance = await WebAssembly.instantiate(engine, go.importObject);
 	const memory = instance.exports.mem as WebAssembly.Memory;
 	scope.lowspotReply = (bytes) => tell({ kind: "reply", bytes, memory: memory.buffer.byteLength }, [bytes.buffer]);
 	const ended = go.run(instance);
 	ended.then(() => fault("The engine ended."), fault);
 	request = scope.lowspotRequest;
-	tell({ kind: "ready" });
+	tell({ kind: "ready", engine });
 	waiting.splice(0).forEach(hand);
 }
 
