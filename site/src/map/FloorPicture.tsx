@@ -13,14 +13,14 @@ type PictureProps = {
 	sheet?: FieldSheetRoom;
 	walls?: boolean; // count them
 	picked?: number; // row
-	width?: number; // of the drawing, in its own units: more of them make words and dots smaller
+	width?: number; // of the drawing, in pixels of its words and dots: the column's, where nothing is said
 	onTap?: (spot: Point, row: number | null) => void;
 };
 
 export function FloorPicture(props: PictureProps) {
 	const { room, sheet } = props;
 	const clip = useId();
-	const board = boardOf(room, props.width ?? 400);
+	const board = boardOf(room, props.width ?? Math.min(640, innerWidth - 32));
 	const view = fit(room.outline.outer, board);
 	const at = (p: Point) => toBoard(p, view, board);
 	const origin = at({ x: 0, y: 0 });

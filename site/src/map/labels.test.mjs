@@ -50,3 +50,14 @@ test("a word that finds no place is left out, unless it is needed", () => {
 	assert.equal(labels.place([word], drawn, board).length, 0);
 	assert.equal(labels.place([{ ...word, needed: true }], drawn, board).length, 1);
 });
+
+test("a needed word rather covers a line than another word", () => {
+	const line = labels.along({ x: 0, y: 150 }, { x: 399, y: 150 });
+	const places = [
+		{ x: 200, y: 100, anchor: "middle" },
+		{ x: 200, y: 150, anchor: "middle" },
+	];
+	const first = { key: "first", text: "thinnest", places: places.slice(0, 1) };
+	const placed = labels.place([first, { key: "second", text: "wall", needed: true, places }], line, board);
+	assert.equal(placed[1].at.y, 150);
+});

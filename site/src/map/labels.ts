@@ -13,18 +13,18 @@ export type Wanted = {
 };
 export type Placed = Wanted & { at: Place };
 
-const letter = 6.6; // pixels, on average, of the map's own sizes
-const smallLetter = 5.9;
+const letter = 7.4; // pixels, on average, of the map's own sizes in a wide face
+const smallLetter = 6.4;
 
 /** Places words in order, the weightier first, round what is drawn already. */
 export function place(wanted: Wanted[], drawn: Box[], board: { width: number; height: number }): Placed[] {
-	const taken = [...drawn];
+	const words: Box[] = [];
 	const placed: Placed[] = [];
 	for (const word of wanted) {
-		const free = word.places.find((at) => isFree(boxOf(word, at), taken, board));
-		const at = free ?? (word.needed ? leastCovering(word, taken, board) : undefined);
+		const free = word.places.find((at) => isFree(boxOf(word, at), [...drawn, ...words], board));
+		const at = free ?? (word.needed ? leastCovering(word, drawn, words, board) : undefined);
 		if (!at) continue;
-		taken.push(boxOf(word, at));
+		words.push(boxOf(word, at));
 		placed.push({ ...word, at });
 	}
 	return placed;
@@ -67,11 +67,12 @@ function meet(a: Box, b: Box): boolean {
 	return a.right >= b.left && a.left <= b.right && a.bottom >= b.top && a.top <= b.bottom;
 }
 
-/** Of places that all cover something the one that covers the fewest things; off the board only where there is no other. */
-function leastCovering(word: Wanted, taken: Box[], board: Size): Place | undefined {
+/** Of places that all cover something the one that covers the fewest things, words last; off the board only where there is no other. */
+function leastCovering(word: Wanted, drawn: Box[], words: Box[], board: Size): Place | undefined {
 	const cost = (at: Place) => {
 		const box = boxOf(word, at);
-		return taken.filter((other) => meet(box, other)).length + (isWithin(box, board) ? 0 : 1000);
+		const over = (boxes: Box[]) => boxes.filter((other) => meet(box, other)).length;
+		return over(drawn) + 100 * over(words) + (isWithin(box, board) ? 0 : 10_000);
 	};
 	return word.places.reduce<Place | undefined>((best, at) => (best && cost(best) <= cost(at) ? best : at), undefined);
 }

@@ -12,7 +12,6 @@ type At = (p: Point) => Point;
 export function wantedWords(props: DrawingProps, at: At): Wanted[] {
 	const { room, study, line } = props;
 	return [
-		...(line ? ends(line, at) : []),
 		...(props.batches?.list ?? []).map((batch) => ({
 			key: `batch ${batch.number}`,
 			text: String(batch.number),
@@ -20,6 +19,7 @@ export function wantedWords(props: DrawingProps, at: At): Wanted[] {
 			places: [{ ...at(batch.label), anchor: "middle" as const }, ...beside(at(batch.label), 12)],
 		})),
 		...extremes(props, at),
+		...(line ? ends(line, at) : []),
 		...wallWords(room, at),
 		...room.doors.map((door) => doorWord(door, room.outline.outer, at)),
 		...layerWords(room, study, at),
@@ -142,7 +142,7 @@ export function wallWords(room: RoomPlan, at: At, numbered = false): Wanted[] {
 				small: true,
 				needed: true,
 				tone: "map-text-wall",
-				angle: steep > 90.5 || steep < -90 ? steep + 180 : steep,
+				angle: steep > 90.5 ? steep - 180 : steep < -90 ? steep + 180 : steep, // within a right angle of upright either way
 				places: [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => ({
 					x: a.x + share * (b.x - a.x) + off.x,
 					y: a.y + share * (b.y - a.y) + off.y,

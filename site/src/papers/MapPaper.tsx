@@ -48,7 +48,9 @@ function MapSheet({ room, pour }: Sheet) {
 			</PaperHead>
 			{scale ? (
 				<>
-					<ScaleMap room={room} pour={pour} pins={pins} scale={scale} />
+					<div class="wide" tabIndex={0}>
+						<ScaleMap room={room} pour={pour} pins={pins} scale={scale} />
+					</div>
 					<Bar scale={scale} us={us} />
 				</>
 			) : (

@@ -47,7 +47,7 @@ export function PatchMap(props: PatchMapProps) {
 					key={`${exit.x},${exit.y}`}
 					class="patch-text"
 					x={exit.x * 1000}
-					y={-exit.y * 1000 + text * 1.15}
+					y={-exit.y * 1000 + text * 1.5}
 					font-size={text * 0.8}
 				>
 					{t("way out")}

@@ -51,7 +51,9 @@ function RoomSheet({ room, sheet }: { room: RoomPlan; sheet: FieldSheetRoom }) {
 					{t("One square is {grid}. Read spot 1 again at the end.", { grid: said(sheet.grid.text) })}
 				</p>
 			</header>
-			<FloorPicture room={{ ...room, pour: null }} sheet={blank(sheet)} width={640} />
+			<div class="wide" tabIndex={0}>
+				<FloorPicture room={{ ...room, pour: null }} sheet={blank(sheet)} width={640} />
+			</div>
 			<Spots sheet={sheet} />
 			<p class="paper-notes">{t("Notes: dips, ridges, loose or hollow places, pipes")}</p>
 		</section>
