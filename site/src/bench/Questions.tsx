@@ -5,7 +5,7 @@ import { answer, dontKnow } from "../state/answers";
 import { plan } from "../state/job";
 import { readable } from "../words/rule";
 import { said, t } from "../words/words";
-import { WordField } from "./WordField";
+import { WordField, wordNamed } from "./WordField";
 
 export function Questions() {
 	const questions = plan.value?.questions ?? [];
@@ -21,6 +21,9 @@ export function Questions() {
 		</section>
 	);
 }
+
+/** Kinds whose field has “don't know” among its choices. */
+const choosing = ["truth", "choice"];
 
 function QuestionCard({ question }: { question: Question }) {
 	return (
@@ -43,7 +46,7 @@ function QuestionCard({ question }: { question: Question }) {
 						))}
 					</ul>
 				</>
-			) : (
+			) : choosing.includes(wordNamed(question.word)?.kind ?? "") ? null : (
 				<button type="button" class="button-quiet" onClick={() => answer(question.word, question.subject, dontKnow)}>
 					{t("Don’t know")}
 				</button>

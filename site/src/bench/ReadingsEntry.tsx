@@ -99,7 +99,7 @@ function ReadingTable({
 		<>
 			<table class="readings" ref={table}>
 				<caption class="unseen">{t("Readings")}</caption>
-				<thead>
+				<thead hidden={rows.length === 0}>
 					<tr>
 						<th scope="col">x ({readings.positionUnit})</th>
 						<th scope="col">y ({readings.positionUnit})</th>

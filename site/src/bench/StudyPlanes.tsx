@@ -92,9 +92,7 @@ function PlaneRow(props: { index: number; room: string; plane: PlaneStudy; again
 				{against && !plane.chosen && <span class="soft small"> {signed(plane.bags - against.bags)}</span>}
 			</td>
 			<td data-cost>{said(planeCost(props.room, plane.choice)) || "—"}</td>
-			<td>
-				{said(plane.least.text)} – {said(plane.greatest.text)}
-			</td>
+			<td>{t("{from} to {to}", { from: said(plane.least.text), to: said(plane.greatest.text) })}</td>
 			<td>
 				{said(plane.fall.text)}
 				{plane.slope.si > 0 && <span class="soft small"> ({said(plane.slope.text)})</span>}
@@ -295,9 +293,7 @@ function LiftTable({ way }: { way: LiftsStudy }) {
 									{i + 1} {lift.whole ? t("whole floor") : t("low ground")}
 								</th>
 								<td>{said(lift.below.text)}</td>
-								<td>
-									{said(lift.least.text)} – {said(lift.greatest.text)}
-								</td>
+								<td>{t("{from} to {to}", { from: said(lift.least.text), to: said(lift.greatest.text) })}</td>
 								<td>{said(lift.area.text)}</td>
 								<td>{said(lift.volume.text)}</td>
 								<td>{reckoned(lift.bags)}</td>

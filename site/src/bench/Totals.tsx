@@ -15,7 +15,7 @@ export function Totals() {
 				<Total label={t("Powder")} value={ready ? said(totals?.powder.text) : "—"} />
 				<Total label={t("Water")} value={ready ? said(totals?.water.text) : "—"} />
 				<Total side label={t("Pour")} value={ready ? said(totals?.volume.text) : "—"} />
-				<Total side label={t("Floor")} value={said(totals?.area.text)} />
+				<Total side label={t("Floor")} value={totals?.area.si ? said(totals.area.text) : "—"} />
 			</dl>
 			{!ready && (
 				<p class="totals-says">{t("Give the room's size and some readings, and the bags are counted here.")}</p>

@@ -76,8 +76,11 @@ export function Sureness() {
 	if (!bags) return null;
 	return (
 		<section class="sureness" aria-label={t("How sure the bags are")}>
-			<div class="sureness-choice" role="radiogroup" aria-label={t("How sure the bags should last")}>
-				<Sure confidence="50 %" bags={bags.half} says={t("bags enough one time in two")} />
+			<p class="pick-label" id="sureness">
+				{t("Bags that are enough")}
+			</p>
+			<div class="sureness-choice" role="radiogroup" aria-labelledby="sureness">
+				<Sure confidence="50 %" bags={bags.half} says={t("one time in two")} />
 				<Sure confidence="90 %" bags={bags.ninety} says={t("nine times in ten")} />
 				<Sure confidence="99 %" bags={bags.ninetyNine} says={t("99 in 100")} />
 			</div>

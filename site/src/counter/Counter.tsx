@@ -62,7 +62,7 @@ export function Counter() {
 						}
 						choices={(wordNamed("finish.kind")?.choices ?? []).map((value) => ({ value, label: said(value) }))}
 					/>
-					<button type="button" class="button-quiet" onClick={addRoom}>
+					<button type="button" onClick={addRoom}>
 						{t("Another room")}
 					</button>
 					<OfferEntry />

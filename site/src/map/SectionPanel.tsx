@@ -188,7 +188,9 @@ function Profile({ room, line, section, width, onPlace }: SectionProps & { line:
 			</svg>
 			<p class="small">
 				<span class="profile-key profile-key-plane" aria-hidden="true" /> {t("finish plane")}{" "}
-				<span class="profile-key profile-key-deck" aria-hidden="true" /> {t("deck")}{" "}
+				<span class="profile-key profile-key-deck" aria-hidden="true" /> {t("deck")}
+			</p>
+			<p class="small">
 				<b>
 					{taller === 1
 						? t("Drawn as it is.")

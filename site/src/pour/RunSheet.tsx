@@ -35,9 +35,6 @@ export function RunSheet({ day }: { day: PourDay }) {
 				<button type="button" disabled={sheet.relative || !!sheet.why} onClick={() => saveCalendar(setTold)}>
 					{t("Save the holds as a calendar file")}
 				</button>
-				<button type="button" onClick={() => print()}>
-					{t("Print")}
-				</button>
 			</div>
 			{sheet.relative && !sheet.why && (
 				<p class="small soft no-print">{t("Choose when the work begins, and days and calendar follow.")}</p>

@@ -177,7 +177,8 @@ function Shopping() {
 								.filter((figure) => deckFigures.includes(figure.name))
 								.map((figure) => (
 									<li key={figure.name} class="small">
-										{said(figure.words)} <b>{figure.state === "known" ? said(figure.text) : t("not known yet")}</b>
+										{said(figure.words).replace(/\.$/, ":")}{" "}
+										<b>{figure.state === "known" ? said(figure.text) : t("not known yet")}</b>
 									</li>
 								))}
 						</ul>
@@ -202,7 +203,7 @@ function Next() {
 	return (
 		<section aria-labelledby="what-next" class="no-print">
 			<h2 id="what-next">{t("What next")}</h2>
-			<div class="answers">
+			<div class="answers nexts">
 				<a class="button" href={to("sheet", id)}>
 					{t("Print the field sheet")}
 				</a>

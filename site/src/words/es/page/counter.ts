@@ -14,9 +14,9 @@ export const counter: Table = {
 		"Planear este trabajo con ello: {yield} por saco antes de pérdidas",
 	"Over {deck}": "Sobre {deck}",
 	"Ask before you sell": "Pregunte antes de vender",
-	"How sure the bags should last": "Con qué certeza deben alcanzar los sacos",
+	"Bags that are enough": "Sacos que alcanzan",
 	"How sure the bags are": "Qué tan seguros son los sacos",
-	"bags enough one time in two": "sacos que alcanzan una de cada dos veces",
+	"one time in two": "una de cada dos veces",
 	"nine times in ten": "nueve de cada diez",
 	"99 in 100": "99 de 100",
 	"The depth is a guess: one time in three the mean is off by more than {doubt}. {readings} readings with a laser bring that down to {after}":
