@@ -80,15 +80,15 @@ function frame(outer: Point[]): { x: number; y: number; width: number; height: n
 	};
 }
 
-/** The hatch and the dots that tell what is happening to a patch, in millimetres of floor. */
+/** The two hatches that tell what is happening to a patch, in millimetres of floor: thin while its batch is made. Dots are readings. */
 export function PatchPatterns({ id }: { id: string }) {
 	return (
 		<defs>
 			<pattern id={`${id}-hatch`} width="120" height="120" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
 				<path d="M0 0V120" class="patch-hatch" />
 			</pattern>
-			<pattern id={`${id}-dots`} width="110" height="110" patternUnits="userSpaceOnUse">
-				<circle cx="55" cy="55" r="18" class="patch-dot" />
+			<pattern id={`${id}-thin`} width="90" height="90" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+				<path d="M0 0V90" class="patch-hatch patch-thin" />
 			</pattern>
 		</defs>
 	);
@@ -109,7 +109,7 @@ export function Patch({ batch, of, state, patterns }: PatchProps) {
 				})}
 			</title>
 			<path class="patch-fill" style={{ "--share": `${share}%` }} d={shape} fill-rule="evenodd" />
-			{state === "making" && <path fill={`url(#${patterns}-dots)`} d={shape} fill-rule="evenodd" />}
+			{state === "making" && <path fill={`url(#${patterns}-thin)`} d={shape} fill-rule="evenodd" />}
 			{state === "pouring" && <path fill={`url(#${patterns}-hatch)`} d={shape} fill-rule="evenodd" />}
 			{state === "left-out" && <path fill={`url(#${patterns}-hatch)`} d={shape} fill-rule="evenodd" />}
 		</g>

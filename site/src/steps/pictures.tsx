@@ -18,7 +18,8 @@ const solid = (d: string) => <path class="pic-solid" d={d} />;
 /** A measure between two ends with an arrowhead at each. */
 function measure(x1: number, y1: number, x2: number, y2: number): JSX.Element {
 	const length = Math.hypot(x2 - x1, y2 - y1);
-	const [ux, uy] = [(6 * (x2 - x1)) / length, (6 * (y2 - y1)) / length];
+	const size = Math.min(6, length / 4) / length; // a short one has small heads, so that they don't meet
+	const [ux, uy] = [size * (x2 - x1), size * (y2 - y1)];
 	const head = (x: number, y: number, s: number) =>
 		`M${x + s * (ux - uy / 2)} ${y + s * (uy + ux / 2)}L${x} ${y}L${x + s * (ux + uy / 2)} ${y + s * (uy - ux / 2)}`;
 	return hot(`M${x1} ${y1}L${x2} ${y2}${head(x1, y1, 1)}${head(x2, y2, -1)}`);
