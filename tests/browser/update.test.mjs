@@ -1,5 +1,6 @@
 // A new build waits until it is asked for, takes over whole, and a broken one leaves the old one working.
 import assert from "node:assert/strict";
+import { createServer, request } from "node:http";
 import { cpSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
@@ -46,6 +47,39 @@ async function settled(page, wanted) {
 	}
 	assert.fail(JSON.stringify(await states(page)));
 }
+
+/** Stands before the server and counts what is fetched over the network. */
+async function counted(t) {
+	const fetched = new Map();
+	const gate = createServer((ask, answer) => {
+		fetched.set(ask.url, (fetched.get(ask.url) ?? 0) + 1);
+		const onward = request(new URL(ask.url, server.address), { headers: ask.headers }, (reply) => {
+			answer.writeHead(reply.statusCode, reply.headers);
+			reply.pipe(answer);
+		});
+		onward.end();
+	});
+	await new Promise((resolve) => gate.listen(0, "127.0.0.1", resolve));
+	t.after(() => gate.close().closeAllConnections());
+	return { address: `http://127.0.0.1:${gate.address().port}/`, fetched };
+}
+
+test("a first visit fetches each file once, and the second none", async (t) => {
+	deploy("first");
+	const { address, fetched } = await counted(t);
+	const browser = await browse();
+	t.after(() => browser.end());
+	const { page } = await open(browser.context, address);
+	await loaded(page);
+	await settled(page, (s) => s.active === "activated");
+	const engine = [...fetched.keys()].filter((path) => path.includes("engine-"));
+	assert.equal(engine.length, 1);
+	assert.deepEqual([...fetched].filter(([path, times]) => times > 1 && !["/", "/sw.js"].includes(path)), []);
+	fetched.clear();
+	await page.reload();
+	await loaded(page);
+	assert.deepEqual([...fetched.keys()].filter((path) => path !== "/sw.js"), []);
+});
 
 test("a new build waits, takes over when asked to, and a broken one never does", async (t) => {
 	deploy("first");

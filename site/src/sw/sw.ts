@@ -24,7 +24,9 @@ self.addEventListener("message", (event) => {
 async function fetchBuild(): Promise<void> {
 	const cache = await caches.open(cacheName);
 	try {
-		await Promise.all([start, ...FILES].map((file) => keep(cache, new Request(file, { cache: "reload" }))));
+		// A file with a hash in its name is as good from the browser's own cache: a first visit fetches nothing twice.
+		const requests = [new Request(start, { cache: "reload" }), ...FILES.map((file) => new Request(file))];
+		await Promise.all(requests.map((request) => keep(cache, request)));
 	} catch (error) {
 		await caches.delete(cacheName);
 		throw error;
