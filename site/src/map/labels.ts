@@ -37,7 +37,8 @@ export function boxOf(word: Wanted, at: Place): Box {
 		return { left: at.x - 8, right: at.x + 8, top: at.y - width / 2, bottom: at.y + width / 2 };
 	const left = at.x - { start: 0, middle: width / 2, end: width }[at.anchor];
 	const box = word.boxed ?? 0;
-	return { left: left - 2 - box, right: left + width + 2 + box, top: at.y - 8 - box, bottom: at.y + 8 + box };
+	const half = (word.small ? 6.5 : 8) + box;
+	return { left: left - 2 - box, right: left + width + 2 + box, top: at.y - half, bottom: at.y + half };
 }
 
 /** A line as small boxes one after the other, so that a slanting one takes no more room than it fills. */

@@ -187,7 +187,7 @@ export function layerWords(room: RoomPlan, study: RoomStudy | undefined, at: At)
 				? t("falls {slope}", { slope: said(room.plane.fall.text) })
 				: t("level: reads {staff}", { staff: said(room.plane.staff.text) }),
 			needed: true,
-			places: beside(spot, falls ? 40 : 12),
+			places: (falls ? [40, 60] : [12, 26, 40, 60]).flatMap((away) => beside(spot, away)),
 		});
 	}
 	return words;
@@ -195,5 +195,5 @@ export function layerWords(room: RoomPlan, study: RoomStudy | undefined, at: At)
 
 /** The ground that the layers' marks take. */
 export function layerBoxes(study: RoomStudy | undefined, at: At): Box[] {
-	return study ? marksOf(study).map((mark) => around(at(mark.at), 8)) : [];
+	return study ? marksOf(study).map((mark) => around(at(mark.at), 9.5)) : [];
 }

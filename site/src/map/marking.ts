@@ -65,20 +65,21 @@ export function extremeWords(depths: Depths, at: At): Wanted[] {
 	];
 }
 
-/** A door's name inside the room, as near to its middle as dots let it. */
+/** A door's name inside the room, as near to its middle as dots let it, or outside where they leave it no place. */
 export function doorWord(door: DoorPlan, outer: Point[], at: At): Wanted {
 	const [a, b] = [at(door.from), at(door.to)];
 	const length = Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
 	const sign = turnsLeft(outer) ? 1 : -1;
 	const inward = { x: (sign * (b.y - a.y)) / length, y: (sign * -(b.x - a.x)) / length };
 	const anchor = Math.abs(inward.x) < 0.5 ? "middle" : inward.x > 0 ? "start" : "end";
+	const opposite = { start: "end", middle: "middle", end: "start" } as const;
 	const places: Place[] = [];
-	for (const away of [14, 26, 40]) {
+	for (const away of [14, 26, 40, -16]) {
 		for (const share of [0.5, 0.2, 0.8, -0.3, 1.3]) {
 			places.push({
 				x: a.x + share * (b.x - a.x) + away * inward.x,
 				y: a.y + share * (b.y - a.y) + away * inward.y,
-				anchor,
+				anchor: away < 0 ? opposite[anchor] : anchor,
 			});
 		}
 	}
@@ -111,6 +112,7 @@ export function drawnBoxes(props: DrawingProps, at: At): Box[] {
 	return [
 		...dots.map((reading) => around(at(reading.at), 5)),
 		...(depths ? [around(at(depths.leastAt), 9), around(at(depths.greatestAt), 9)] : []),
+		...(props.line ? along(at(props.line.from), at(props.line.to)) : []),
 		...room.penetrations.map((p) => around(at(p.at), 7)),
 		...layerBoxes(study, at),
 		...wallBoxes(room, at),
@@ -143,7 +145,7 @@ export function wallWords(room: RoomPlan, at: At, numbered = false): Wanted[] {
 				needed: true,
 				tone: "map-text-wall",
 				angle: steep > 90.5 ? steep - 180 : steep < -90 ? steep + 180 : steep, // within a right angle of upright either way
-				places: [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => ({
+				places: [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9].map((share) => ({
 					x: a.x + share * (b.x - a.x) + off.x,
 					y: a.y + share * (b.y - a.y) + off.y,
 					anchor: "middle" as const,
