@@ -61,3 +61,11 @@ test("a needed word rather covers a line than another word", () => {
 	const placed = labels.place([first, { key: "second", text: "wall", needed: true, places }], line, board);
 	assert.equal(placed[1].at.y, 150);
 });
+
+test("a word turned by half a circle or a whole one lies as one that isn't turned, and one by a quarter stands", () => {
+	const box = (angle) =>
+		labels.boxOf({ key: "a", text: "4.203 m", small: true, angle }, { x: 50, y: 50, anchor: "middle" });
+	const wide = (found) => found.right - found.left > found.bottom - found.top;
+	for (const angle of [0, 180, -180, 360]) assert.ok(wide(box(angle)), `${angle}`);
+	for (const angle of [90, -90, 270]) assert.ok(!wide(box(angle)), `${angle}`);
+});

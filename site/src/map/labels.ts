@@ -33,7 +33,7 @@ export function place(wanted: Wanted[], drawn: Box[], board: { width: number; he
 /** The box of a word; of one that stands upright where it is turned by a right angle or near it. */
 export function boxOf(word: Wanted, at: Place): Box {
 	const width = word.text.length * (word.small ? smallLetter : letter);
-	if (Math.abs(word.angle ?? 0) > 45)
+	if (Math.abs(Math.sin(((word.angle ?? 0) * Math.PI) / 180)) > Math.SQRT1_2)
 		return { left: at.x - 8, right: at.x + 8, top: at.y - width / 2, bottom: at.y + width / 2 };
 	const left = at.x - { start: 0, middle: width / 2, end: width }[at.anchor];
 	const box = word.boxed ?? 0;
