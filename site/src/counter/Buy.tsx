@@ -74,7 +74,7 @@ function Journeys() {
 		<p>
 			{t("{mass} in all.", { mass: said(worked.mass.text) })}{" "}
 			{said(worked.hand.says) ||
-				t("By hand, {load} at a time: {count} ways.", {
+				t("By hand, {load} at a time: {count} trips.", {
 					load: said(worked.hand.capacity.text),
 					count: worked.hand.count,
 				})}{" "}

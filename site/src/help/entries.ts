@@ -1,5 +1,5 @@
 // What the help says, entry by entry, in plain words. The vocabulary's own words are added from the engine.
-import { t } from "../words/words";
+import { said, t } from "../words/words";
 
 export type HelpEntry = { id: string; title: string; says: string[]; picture?: string };
 export type HelpPart = { title: string; entries: HelpEntry[] };
@@ -97,7 +97,8 @@ function bagAndDay(): HelpEntry[] {
 			picture: "bag",
 			says: [
 				t(
-					"Mass of powder: on the front. What it fills: “yield”, “consumption” or “coverage”. 1 m² at 1 mm takes 1 L of mix; 1.7 kg of powder to the square metre and millimetre means that 25 kg fill about 14.7 L.",
+					"Mass of powder: on the front. What it fills: “yield”, “consumption” or “coverage”. 1 m² at 1 mm takes 1 L of mix; {mass} of powder to the square metre and millimetre means that {bag} fill about {volume}.",
+					{ mass: said("1.7 kg"), bag: said("25 kg"), volume: said("14.7 L") },
 				),
 				t(
 					"Water: as litres for one bag, often with a least and a most. More water than that makes a weak, dusty floor; less won’t flow.",

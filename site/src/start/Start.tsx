@@ -1,7 +1,7 @@
 // The first screen: ways in, and the jobs kept in this browser.
 import { useEffect, useState } from "preact/hooks";
 import { call, callLatest, isEngineError } from "../engine/client";
-import type { KeptEntry as Entry, Found } from "../engine/contract";
+import type { KeptEntry as Entry, Found, Job } from "../engine/contract";
 import { inWords } from "../engine/error";
 import { when } from "../parts/Kept";
 import { OpenFile } from "../parts/OpenFile";
@@ -23,8 +23,21 @@ async function startSteps(): Promise<void> {
 
 async function startDemo(): Promise<void> {
 	const { job } = await call("jobs.demo", {});
+	sayNames(job);
 	open(job);
 	go("job", job.id);
+}
+
+/** Puts the demo job's names, which nobody typed, into the page's language. */
+function sayNames(job: Job): void {
+	const things = job.rooms.flatMap((room) => [
+		room,
+		...room.decks,
+		...room.doors,
+		...room.penetrations,
+		...room.keepOuts,
+	]);
+	for (const named of [job, ...things]) named.name = said(named.name);
 }
 
 async function startNew(): Promise<void> {

@@ -6,7 +6,6 @@ const singular: Record<string, Record<string, string>> = {
 		bags: "bag",
 		batches: "batch",
 		packs: "pack",
-		ways: "way",
 		readings: "reading",
 		prices: "price",
 		rows: "row",

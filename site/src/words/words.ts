@@ -1,6 +1,7 @@
 // The page's words. English stands in the code as it is read; another language is a table from the English, fetched when it is chosen.
 import { signal } from "@preact/signals";
 import { singulars } from "./one";
+import { plain } from "./plain";
 import { type Sayer, sayer, type Table, unsayer } from "./said";
 
 export type Language = "en" | "es";
@@ -29,7 +30,11 @@ function shown(value: string | number | undefined): string | undefined {
 /** Gives a text of the engine's in the chosen language: a word, an amount or a sentence with values in it. What it doesn't know stays as it is. */
 export function said(text: string | undefined): string {
 	if (!text) return "";
-	return language.value === "es" && spanish ? singulars(spanish.say(text, point()), "es") : singulars(text, "en");
+	return language.value === "es" && spanish ? singulars(spanish.say(text, point()), "es") : inEnglish(text);
+}
+
+function inEnglish(text: string): string {
+	return plain[text] ?? singulars(text.replace(/\bosb\b/g, "OSB"), "en");
 }
 
 /** Gives the engine's own name for what a person calls it in the chosen language; what it doesn't know stays as it is. */

@@ -258,7 +258,7 @@ export const rules: Table = {
 		"Levántelo, o pregunte a quien lo colocó: un contrapiso delgado se agrieta bajo un vertido que se contrae sobre él.",
 	"The gypsum still has its skin.": "El yeso todavía tiene su piel.",
 	"Sand it, vacuum, and prime so that no cement mix touches bare gypsum.":
-		"Líjelo, aspire e imprima de modo que ninguna mezcla de cemento toque el yeso desnudo.",
+		"Líjelo, aspire y aplique imprimación de modo que ninguna mezcla de cemento toque el yeso desnudo.",
 	"The gypsum holds {gypsum.moisture} of moisture; 0.5 % is the most, 0.3 % where it is heated.":
 		"El yeso contiene {gypsum.moisture} de humedad; 0.5 % es el máximo, 0.3 % donde tiene calefacción.",
 	"Let it dry with air moving and measure again.": "Deje que seque con aire en movimiento y mida de nuevo.",
@@ -483,14 +483,14 @@ export const rules: Table = {
 		"Use una imprimación cuya lata nombre esta base; dos bases en una habitación pueden necesitar dos imprimaciones.",
 	"One deck's primer needs {prime.ready} to dry and another's holds for {prime.latest} only.":
 		"La imprimación de una base necesita {prime.ready} para secar y la de otra sirve solo {prime.latest}.",
-	"Prime the slow deck earlier than the others.": "Imprima la base lenta antes que las demás.",
+	"Prime the slow deck earlier than the others.": "Aplique la imprimación en la base lenta antes que en las demás.",
 	"You pour {prime.wait} after priming; the slowest deck's primer takes {prime.ready}.":
 		"Usted vierte {prime.wait} después de imprimar; la imprimación de la base más lenta tarda {prime.ready}.",
 	"Prime earlier, or the slow deck first; a pour on wet primer lets go.":
-		"Imprima antes, o primero la base lenta; un vertido sobre imprimación mojada se suelta.",
+		"Aplique antes la imprimación, o primero en la base lenta; un vertido sobre imprimación mojada se suelta.",
 	"You pour {prime.wait} after priming; the primer holds for {prime.latest}.":
 		"Usted vierte {prime.wait} después de imprimar; la imprimación sirve {prime.latest}.",
-	"Prime later, or prime again.": "Imprima más tarde, o imprima de nuevo.",
+	"Prime later, or prime again.": "Aplique más tarde la imprimación, o aplíquela de nuevo.",
 	"How far the deck must be above the dew point.": "Cuánto debe estar la base por encima del punto de rocío.",
 	"From this loss of water on, shield the pour.": "Desde esta pérdida de agua, proteja el vertido.",
 	"From this loss of water on, don't pour.": "Desde esta pérdida de agua, no vierta.",

@@ -54,7 +54,7 @@ export const vocabulary: Table = {
 	"Vacuum, then wipe with a dark cloth: it should stay dark.":
 		"Aspire y luego pase un paño oscuro: debe quedar oscuro.",
 	"Joints, holes and edges are filled or taped.": "Juntas, huecos y bordes están rellenos o con cinta.",
-	"Are all gaps and holes closed?": "¿Están cerrados todas las rendijas y huecos?",
+	"Are all gaps and holes closed?": "¿Están cerrados todos los huecos y rendijas?",
 	"A pour runs through any gap that water would find.":
 		"Un vertido corre por cualquier rendija que encontraría el agua.",
 	"Look for light from below; check pipes, sheet joints, the gap under the plasterboard.":

@@ -253,7 +253,7 @@ export const bench: Table = {
 	"Level through {door}": "A nivel por {door}",
 	"By hand": "A mano",
 	Level: "A nivel",
-	"misses the least depth by {short}": "le falta {short} para la profundidad mínima",
+	"misses the least depth by {short}": "queda {short} por debajo de la profundidad mínima",
 	"{area} stays bare": "{area} quedan sin cubrir",
 	"step {step}": "escalón {step}",
 	Chosen: "Elegido",
@@ -300,7 +300,7 @@ export const bench: Table = {
 	Floor: "Piso",
 	"Give the room's size and some readings, and the bags are counted here.":
 		"Dé las medidas de la habitación y algunas lecturas, y los sacos se cuentan aquí.",
-	"To buy, {confidence} sure": "Por comprar, con {confidence} de seguridad",
+	"To buy, {confidence} sure": "Por comprar, al {confidence}",
 	"To buy": "Por comprar",
 	"How sure that is: working it out…": "Qué tan seguro es: calculando…",
 	"{half} at 50 %, {ninety} at 90 %, {ninetyNine} at 99 %.": "{half} al 50 %, {ninety} al 90 %, {ninetyNine} al 99 %.",

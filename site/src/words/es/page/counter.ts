@@ -32,7 +32,7 @@ export const counter: Table = {
 	"Shopping list": "Lista de compras",
 	Print: "Imprimir",
 	"{mass} in all.": "{mass} en total.",
-	"By hand, {load} at a time: {count} ways.": "A mano, {load} por viaje: {count} viajes.",
+	"By hand, {load} at a time: {count} trips.": "A mano, {load} por viaje: {count} viajes.",
 	"By vehicle, {load} at a time: {count}.": "En vehículo, {load} por viaje: {count}.",
 	"Work: {hours} of hands' time.": "Trabajo: {hours} de mano de obra.",
 	"Copied. It is long: some mail programs cut such links; a file is surer.":
@@ -96,8 +96,8 @@ export const counter: Table = {
 	"The sheet on the bag goes first. Look at the dates on bags and tins.":
 		"La ficha del saco va primero. Mire las fechas en sacos y latas.",
 	"Least depth": "Profundidad mínima",
-	"Depth, about": "Profundidad, más o menos",
-	"to, at its deepest": "a, en lo más profundo",
+	"Depth, about": "Profundidad aproximada",
+	"to, at its deepest": "y en lo más profundo",
 	"This link holds no job that can be read. It may have been cut short on its way: ask for it again, or for the job as a file.":
 		"Este enlace no contiene ningún trabajo que se pueda leer. Tal vez se cortó en el camino: pídalo de nuevo, o pida el trabajo como archivo.",
 	"Job without a name": "Trabajo sin nombre",

@@ -47,8 +47,8 @@ export const help: Table = {
 	"A room with more than four corners is walked: each wall’s length, then the turn at its end. The page shows by how much the walk misses its start and shares the error out.":
 		"Una habitación con más de cuatro esquinas se recorre: el largo de cada pared y luego el giro en su extremo. La página muestra cuánto le falta al recorrido para cerrar y reparte el error.",
 	"How to read a bag": "Cómo leer un saco",
-	"Mass of powder: on the front. What it fills: “yield”, “consumption” or “coverage”. 1 m² at 1 mm takes 1 L of mix; 1.7 kg of powder to the square metre and millimetre means that 25 kg fill about 14.7 L.":
-		"Masa del polvo: en el frente. Lo que rinde: «rendimiento» o «consumo». 1 m² a 1 mm lleva 1 L de mezcla; 1.7 kg de polvo por metro cuadrado y milímetro significa que 25 kg llenan unos 14.7 L.",
+	"Mass of powder: on the front. What it fills: “yield”, “consumption” or “coverage”. 1 m² at 1 mm takes 1 L of mix; {mass} of powder to the square metre and millimetre means that {bag} fill about {volume}.":
+		"Masa del polvo: en el frente. Lo que rinde: «rendimiento» o «consumo». 1 m² a 1 mm lleva 1 L de mezcla; {mass} de polvo por metro cuadrado y milímetro significa que {bag} llenan unos {volume}.",
 	"Water: as litres for one bag, often with a least and a most. More water than that makes a weak, dusty floor; less won’t flow.":
 		"Agua: en litros por saco, muchas veces con un mínimo y un máximo. Más agua da un piso débil y polvoriento; con menos no fluye.",
 	"Thickness: the least and the greatest, often different on wood and with aggregate. Below the least it cracks; above the greatest it goes in two lifts.":

@@ -41,7 +41,7 @@ export const pour: Table = {
 	"{n} more mixing": "{n} más mezclándose",
 	"Batch {n} is poured": "La amasada {n} está vertida",
 	"Batch {n} is spread": "La amasada {n} está extendida",
-	Next: "Sigue",
+	Next: "Siguiente",
 	"Next: batch {n}": "Sigue: amasada {n}",
 	"Start batch {n}": "Empezar la amasada {n}",
 	"Mixed and rested in {time}": "Mezclada y reposada en {time}",
@@ -92,7 +92,7 @@ export const pour: Table = {
 	"Began {start}": "Empezó {start}",
 	"ended {end}": "terminó {end}",
 	"Times from the first water: planned, then as tapped.":
-		"Tiempos desde la primera agua: lo planeado y luego lo tocado.",
+		"Tiempos desde la primera agua: lo planeado y luego lo marcado.",
 	"Water planned": "Agua planeada",
 	"Water measured": "Agua medida",
 	"Start planned": "Inicio planeado",

@@ -17,5 +17,5 @@ export const sheet: Table = {
 	"Spots {from} on": "Puntos desde el {from}",
 	"No.": "N.º",
 	away: "alejándose",
-	reads: "lee",
+	reads: "lectura",
 };
