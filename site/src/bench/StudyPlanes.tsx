@@ -95,13 +95,15 @@ function PlaneRow(props: { index: number; room: string; plane: PlaneStudy; again
 			<td>{t("{from} to {to}", { from: said(plane.least.text), to: said(plane.greatest.text) })}</td>
 			<td>
 				{said(plane.fall.text)}
-				{plane.slope.si > 0 && <span class="soft small"> ({said(plane.slope.text)})</span>}
+				{plane.slope.si > 0 && <span class="soft small amount"> ({said(plane.slope.text)})</span>}
 			</td>
 			<td>
 				{plane.doors.map((door) => (
 					<div key={door.id}>
 						{door.name || t("Door")}:{" "}
-						{door.step ? t("step {step}", { step: said(door.step.text) }) : said(door.depth.text)}
+						<span class="amount">
+							{door.step ? t("step {step}", { step: said(door.step.text) }) : said(door.depth.text)}
+						</span>
 						{door.class && <span class="soft small"> {said(door.class)}</span>}
 					</div>
 				))}

@@ -45,8 +45,9 @@ export function Counter() {
 				<div class="counter-head">
 					<h1>{t("At the counter")}</h1>
 					<p class="small soft">
-						<kbd>Tab</kbd> {t("next field")} · <kbd>Alt R</kbd> {t("another room")} · <kbd>Ctrl Enter</kbd>{" "}
-						{t("print the quote")} · <kbd>Alt J</kbd> {t("open as a job")} · <kbd>Alt N</kbd> {t("next customer")}
+						<Key keys="Tab" does={t("next field")} /> · <Key keys="Alt R" does={t("another room")} /> ·{" "}
+						<Key keys="Ctrl Enter" does={t("print the quote")} /> · <Key keys="Alt J" does={t("open as a job")} /> ·{" "}
+						<Key keys="Alt N" does={t("next customer")} />
 					</p>
 				</div>
 				<RoughRooms job={current} change={change} />
@@ -102,6 +103,14 @@ export function Counter() {
 				<ShopEntry />
 			</div>
 		</main>
+	);
+}
+
+function Key({ keys, does }: { keys: string; does: string }) {
+	return (
+		<span class="counter-key">
+			<kbd>{keys}</kbd> {does}
+		</span>
 	);
 }
 
