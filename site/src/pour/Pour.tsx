@@ -89,7 +89,7 @@ function Verdict({ shown, clock }: { shown: Shown; clock: ClockPlan }) {
 				<Figure label={t("Crew")} value={said(clock.says)} />
 				<Figure
 					label={t("Batches")}
-					value={t("{n}, {bags} bags", { n: shown.pour.batches.length, bags: shown.pour.bags })}
+					value={t("{n}, for {bags} bags", { n: shown.pour.batches.length, bags: shown.pour.bags })}
 				/>
 				<Figure label={t("Lasts")} value={said(clock.lasts.text)} />
 				<Figure

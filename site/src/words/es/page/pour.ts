@@ -77,7 +77,7 @@ export const pour: Table = {
 	"How the pour comes out": "Cómo resulta el vertido",
 	Crew: "Cuadrilla",
 	Batches: "Amasadas",
-	"{n}, {bags} bags": "{n}, {bags} sacos",
+	"{n}, for {bags} bags": "{n}, para {bags} sacos",
 	Lasts: "Dura",
 	"Longest wait of an edge": "Espera más larga de un borde",
 	"{wait} of {edge}": "{wait} de {edge}",
