@@ -32,6 +32,34 @@ const place = (address, shows) => async (page) => {
 
 const press = (name) => (page) => page.getByRole("button", { name, exact: true }).first().click();
 
+/** Goes to what a link holds to the open job, which the page itself copies. */
+const sharedLink = async (page) => {
+	await view("buy", "", ".quote-lines")(page);
+	await page.evaluate(() => {
+		navigator.clipboard.writeText = async (link) => {
+			window.copied = link;
+		};
+	});
+	await press("Copy a link to the job")(page);
+	await page.waitForFunction(() => window.copied);
+	await place(await page.evaluate(() => new URL(window.copied).hash), ".shared-rooms")(page);
+};
+
+/** Opens the job in a second tab, then looks at it in this one. */
+const writtenElsewhere = async (page) => {
+	const address = await page.evaluate(() => location.href.replace(/#.*/, `#/job/${sessionStorage.getItem("last job")}`));
+	const other = await page.context().newPage();
+	await other.goto(address);
+	await other.locator(".band").first().waitFor({ timeout: 60_000 });
+	await view("job", "", ".notice")(page);
+	await page.locator(".band").first().waitFor({ timeout: 60_000 });
+};
+
+const otherTabsClosed = (reach) => async (page) => {
+	for (const other of page.context().pages()) if (other !== page) await other.close();
+	await reach(page);
+};
+
 export const states = {
 	"first screen": async () => {},
 	"a new job": async (page) => {
@@ -91,8 +119,23 @@ export const states = {
 	"the floor map on paper": view("papers", "map", ".scale-map .pin"),
 	"the record on paper": view("papers", "record", ".paper-record"),
 	"the run sheet on paper": view("papers", "run", "[data-step=strip]"),
+	"the shopping list on paper": view("papers", "list", ".quote-lines"),
+	"the quote on paper": view("papers", "quote", ".quote-lines"),
+	"a batch under way": async (page) => {
+		await view("day", "", ".day-main")(page);
+		await page.locator(".day-main").click();
+		await page.getByRole("button", { name: "Start batch 2", exact: true }).waitFor();
+	},
 	"what is kept": view("kept", "", "#kept-earlier"),
-	rulebook: place("#/rules", ".rules a"),
+	"a job in a link": sharedLink,
+	"a job that another tab writes": writtenElsewhere,
+	rulebook: otherTabsClosed(place("#/rules", ".rules a")),
+	"a rule": place("#/rules/thin-over-wood", ".rule h2"),
+	"no rule found": async (page) => {
+		await place("#/rules", ".rules a")(page);
+		await page.locator("#rules-find").fill("no such rule");
+		await page.locator(".rules-entry").first().waitFor({ state: "detached" });
+	},
 	"the counter": place("#/counter", "[data-field='rooms/0/outline/area']"),
 	"a quote": async (page) => {
 		await page.locator("[data-field='rooms/0/outline/area']").fill("40");
