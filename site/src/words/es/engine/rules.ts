@@ -419,16 +419,16 @@ export const rules: Table = {
 		"Nada cierra esta puerta; allí el vertido mide {door.pour_depth} de profundidad.",
 	"Set a dam in sealant across it, at least as high as the pour.":
 		"Ponga un dique sobre sellador a través de ella, al menos tan alto como el vertido.",
-	"The finished floor stands {door.step} against the floor beyond.":
-		"El piso terminado queda a {door.step} del piso del otro lado.",
+	'The finished floor stands {abs(door.step)} {door.step < mm(0) ? "under" : "over"} the floor beyond.':
+		'El piso terminado queda {abs(door.step)} {door.step < mm(0) ? "under" : "over"} del piso del otro lado.',
 	"Up to 6.4 mm (1/4 in) may stand upright, up to 13 mm (1/2 in) with a bevel of 1 in 2; more needs a ramp.":
 		"Hasta 6.4 mm (1/4 in) puede quedar vertical, hasta 13 mm (1/2 in) con un bisel de 1 en 2; más necesita una rampa.",
 	"The floor rises {door.rise} at this door and the leaf has {door.leaf_gap}.":
 		"El piso sube {door.rise} en esta puerta y la hoja tiene {door.leaf_gap}.",
 	"Cut {door.rise - door.leaf_gap + mm(3)} off the leaf, or hang it higher.":
 		"Corte {door.rise - door.leaf_gap + mm(3)} de la hoja, o cuélguela más arriba.",
-	"The top of this {penetration.kind} stands {penetration.proud} over the finished floor.":
-		"La parte superior de este paso ({penetration.kind}) queda {penetration.proud} sobre el piso terminado.",
+	'The top of this {penetration.kind} stands {abs(penetration.proud)} {penetration.proud < mm(0) ? "under" : "over"} the finished floor.':
+		'La parte superior de este paso ({penetration.kind}) queda {abs(penetration.proud)} {penetration.proud < mm(0) ? "under" : "over"} del piso terminado.',
 	"Fit an extension or cut it back before the pour, and put a collar round it.":
 		"Ponga una extensión o córtelo antes del vertido, y póngale un collarín alrededor.",
 	"Thinnest perimeter strip.": "Tira perimetral más delgada.",

@@ -167,4 +167,6 @@ export const terms: Table = {
 	height: "altura",
 	x: "x",
 	y: "y",
+	under: "por debajo",
+	over: "por encima",
 };
