@@ -136,6 +136,7 @@ const jobViews: Record<string, () => JSX.Element | null> = {
 function JobView({ id, view }: { id: string; view: string }) {
 	const [missing, setMissing] = useState("");
 	useEffect(() => {
+		setMissing("");
 		if (job.value?.id === id) return;
 		call("jobs.open", { id })
 			.then((opened) => open(opened.job, opened))

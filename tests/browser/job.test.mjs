@@ -30,6 +30,31 @@ test("the demo job is one tap away and is drawn, counted and judged", async () =
 	await page.close();
 });
 
+test("on a phone what stands in the way of the pour is told over the floor, and leads down to the findings", async () => {
+	const { page, complaints } = await open(browser.context, server.address);
+	await page.setViewportSize({ width: 360, height: 740 });
+	await page.getByRole("button", { name: "Open the demo job" }).click();
+	await page.waitForSelector(".band");
+	const stops = await page.locator(".finding[data-state=broken] .weight-stop").count();
+	await page.getByRole("button", { name: `${stops} Don’t pour` }).click();
+	await page.waitForFunction(() => document.activeElement?.id === "findings");
+	assert.ok((await page.locator(".finding").first().boundingBox()).y < 740, "they are in view");
+	assert.deepEqual(complaints, []);
+	await page.close();
+});
+
+test("after an address of a job that is gone, another job opens", async () => {
+	const { page } = await open(browser.context, server.address);
+	await page.getByRole("button", { name: "Open the demo job" }).click();
+	await page.waitForSelector(".band");
+	const demo = await page.evaluate(() => location.hash);
+	await page.evaluate(() => { location.hash = "#/job/gone"; });
+	await page.getByRole("heading", { name: "This job isn’t here" }).waitFor();
+	await page.evaluate((hash) => { location.hash = hash; }, demo);
+	await page.waitForSelector(".band");
+	await page.close();
+});
+
 test("length, width and three readings make a plan, which is still there after a reload and with no network", async () => {
 	const { page, complaints } = await open(browser.context, server.address);
 	await start(page);

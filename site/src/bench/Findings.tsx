@@ -20,7 +20,7 @@ export function Findings() {
 	const off = findings.filter((f) => f.state === "off");
 	const open = findings.filter((f) => f.state === "unanswered");
 	return (
-		<section aria-label={t("Findings")}>
+		<section id="findings" aria-label={t("Findings")} tabIndex={-1}>
 			<div class="verdict">
 				{(["stop", "fix", "watch"] as const).map((weight) => {
 					const count = broken.filter((f) => f.weight === weight).length;

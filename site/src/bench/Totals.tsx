@@ -1,4 +1,5 @@
 // What the job comes to, always in view.
+import { Weight } from "../parts/marks";
 import { plan, planning } from "../state/job";
 import { study, studying } from "../state/study";
 import { number, said, t } from "../words/words";
@@ -17,11 +18,38 @@ export function Totals() {
 				<Total side label={t("Pour")} value={ready ? said(totals?.volume.text) : "—"} />
 				<Total side label={t("Floor")} value={totals?.area.si ? said(totals.area.text) : "—"} />
 			</dl>
+			<Gravest />
 			{!ready && (
 				<p class="totals-says">{t("Give the room's size and some readings, and the bags are counted here.")}</p>
 			)}
 		</div>
 	);
+}
+
+/** Where the findings stand below the floor: what stands in the way of the pour, told up here, and the way down to it. */
+function Gravest() {
+	const broken = plan.value?.findings.filter((finding) => finding.state === "broken") ?? [];
+	const told = (["stop", "fix"] as const)
+		.map((weight) => ({ weight, count: broken.filter((finding) => finding.weight === weight).length }))
+		.filter(({ count }) => count > 0);
+	if (told.length === 0) return null;
+	return (
+		<button type="button" class="totals-gravest no-print" onClick={toFindings}>
+			{told.map(({ weight, count }) => (
+				<Weight key={weight} weight={weight} count={count} />
+			))}
+			<span class="totals-why" aria-hidden="true">
+				↓
+			</span>
+			<span class="unseen">{t("Why?")}</span>
+		</button>
+	);
+}
+
+function toFindings(): void {
+	const findings = document.getElementById("findings");
+	findings?.scrollIntoView();
+	findings?.focus({ preventScroll: true });
 }
 
 /** What the bags were counted from. */

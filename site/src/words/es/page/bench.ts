@@ -364,4 +364,5 @@ export const bench: Table = {
 	"Emission at test {n}": "Emisión en el ensayo {n}",
 	"Damp or dry under sheet {n}": "Húmedo (damp) o seco (dry) bajo el plástico {n}",
 	"Humidity at test {n}": "Humedad en el ensayo {n}",
+	"Why?": "¿Por qué?",
 };
