@@ -7,7 +7,7 @@ export function PaperHead({ title, children }: { title: string; children?: Compo
 	const today = new Date().toLocaleDateString(region(), { day: "numeric", month: "long", year: "numeric" });
 	return (
 		<header class="paper-title">
-			<h1>{title}</h1>
+			<h2>{title}</h2>
 			<p>
 				{[job.value?.name, t("printed {day}", { day: today })].filter(Boolean).join(" · ")}
 				{children && (

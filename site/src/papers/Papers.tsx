@@ -21,6 +21,7 @@ export function Papers() {
 	const waits = shown === "list" || shown === "quote" ? !takeOff.value : !day;
 	return (
 		<main id="main" class="paper" aria-busy={waits}>
+			<h1 class="unseen no-print">{nameOf(shown)}</h1>
 			<nav class="paper-kinds no-print" aria-label={t("Papers of the job")}>
 				{kinds.map((kind) => (
 					<a

@@ -213,6 +213,7 @@ function Cards(props: { shown: Shown; rest: PourRest; seconds: number; record: P
 	if (allDone(rest)) return <AllDone shown={shown} record={props.record} />;
 	return (
 		<>
+			<h1 class="unseen">{pourName(shown.pour)}</h1>
 			{pouring && pouringPlan && (
 				<section class={cardClass(pourFirst)} aria-label={t("Now")}>
 					<h2>
@@ -272,7 +273,7 @@ function startSays(batch: BatchNow, seconds: number): string {
 function AllDone({ shown, record }: { shown: Shown; record: PourRecord }) {
 	return (
 		<section class="day-card day-now" aria-label={t("Finished")}>
-			<h2>{t("All batches are down.")}</h2>
+			<h1>{t("All batches are down.")}</h1>
 			<p class="day-line">{t("Nobody on it, no draught, no sun. Wash tools and gloves outside, not down a drain.")}</p>
 			{!record.ended && (
 				<button type="button" class="day-button day-main" onClick={() => finish(shown.pour)}>
