@@ -79,11 +79,21 @@ function Head({ open: isOpen }: { open: boolean }) {
 				) : (
 					<span class="small soft">{t("Open a job to see each rule’s value on it.")}</span>
 				)}
-				<button type="button" onClick={() => undoBook()} disabled={!canUndoBook.value}>
-					{t("Undo in the rulebook")}
+				<button
+					type="button"
+					aria-label={t("Undo in the rulebook")}
+					onClick={() => undoBook()}
+					disabled={!canUndoBook.value}
+				>
+					{t("Undo")}
 				</button>
-				<button type="button" onClick={() => redoBook()} disabled={!canRedoBook.value}>
-					{t("Redo in the rulebook")}
+				<button
+					type="button"
+					aria-label={t("Redo in the rulebook")}
+					onClick={() => redoBook()}
+					disabled={!canRedoBook.value}
+				>
+					{t("Redo")}
 				</button>
 			</div>
 		</div>
