@@ -55,12 +55,12 @@ export function Guide() {
 					</table>
 				</div>
 			</details>
-			<details open={wanted !== ""}>
+			<details open={wanted !== ""} onToggle={() => setOpened(true)}>
 				<summary>{t("Functions: {count}", { count: calls.length })}</summary>
 				<div class="guide-table">
 					<table class="trace">
 						<tbody>
-							{calls.map((one) => (
+							{(opened ? calls : []).map((one) => (
 								<tr key={one.name}>
 									<td>
 										<code>{one.call}</code>

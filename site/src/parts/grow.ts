@@ -1,7 +1,7 @@
 // Long lists are drawn a few at once and the rest by and by, so that a slow phone can scroll and type meanwhile.
 import { useEffect, useState } from "preact/hooks";
 
-const step = 12;
+const step = 6;
 
 /** As much of a list as is drawn yet. */
 export function useGrowing<T>(list: readonly T[]): T[] {
